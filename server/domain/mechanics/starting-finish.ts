@@ -1,0 +1,58 @@
+import type { Checkpoint } from "./checkpoint";
+import { COMMON_PRACTICE } from "./source-names";
+
+/** What to look at once the ball is gone. */
+export const startingFinish: Checkpoint[] = [
+  {
+    id: "long-arm-path",
+    phase: "deceleration",
+    event: "ball_release",
+    name: "Arm slows over a long path",
+    absentLooksLike: "The arm stops short or snaps back up after release.",
+    clearLooksLike: "The arm swings on, across the front leg, and slows by itself.",
+    views: ["front", "open_side"],
+    cues: ["Let the arm run", "Finish past the front knee"],
+    drills: ["Towel drill, towel ends behind the front leg", "Easy throws held at the finish"],
+    source: COMMON_PRACTICE,
+    active: true,
+  },
+  {
+    id: "chest-over-front-leg",
+    phase: "deceleration",
+    event: "finish",
+    name: "Chest comes over the front leg",
+    absentLooksLike: "The chest stays behind the front knee; the arm does the stopping alone.",
+    clearLooksLike: "The chest comes down over the front thigh after release.",
+    views: ["open_side", "closed_side"],
+    cues: ["Flat back over the front leg", "Bow to the plate"],
+    drills: ["Stride-set throws, touch the ground past the front foot"],
+    source: COMMON_PRACTICE,
+    active: true,
+  },
+  {
+    id: "back-leg-comes-over",
+    phase: "follow_through",
+    event: "finish",
+    name: "Back leg comes over after release",
+    absentLooksLike: "The back foot stays stuck on the rubber, or swings round before the ball is gone.",
+    clearLooksLike: "The back leg comes up and over once the ball is gone.",
+    views: ["open_side", "back"],
+    cues: ["Let the back leg follow the arm", "Unhook the back foot last"],
+    drills: ["Step-over throws across a low cone"],
+    source: COMMON_PRACTICE,
+    active: true,
+  },
+  {
+    id: "balanced-finish",
+    phase: "follow_through",
+    event: "finish",
+    name: "Finish balanced and held",
+    absentLooksLike: "The pitcher falls off to one side and has to catch the balance.",
+    clearLooksLike: "The finish is held on the front leg, square to the plate and ready to field.",
+    views: ["front", "back", "open_side"],
+    cues: ["Hold the finish for a picture", "Own the landing"],
+    drills: ["Throw and hold for two seconds", "Throw, hold, then field a rolled ball"],
+    source: COMMON_PRACTICE,
+    active: true,
+  },
+];

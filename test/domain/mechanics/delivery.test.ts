@@ -1,0 +1,97 @@
+import { describe, expect, it } from "vitest";
+import {
+  CAMERA_VIEW_WORDS,
+  CAMERA_VIEWS,
+  EVENT_THAT_OPENS,
+  EVENT_WORDS,
+  EVENTS,
+  eventOrder,
+  isApproximate,
+  PHASE_WORDS,
+  PHASES,
+  phaseOrder,
+} from "@/server/domain/mechanics/delivery";
+import { cameraPlace, sideWord, throwsTowards } from "@/server/domain/mechanics/handedness";
+import { JUDGEMENT_WORDS, judgementScore, judgementWord } from "@/server/domain/mechanics/judgement";
+
+describe("the parts of a delivery", () => {
+  // Phases and the events that bound them: Fleisig 2013; Diffendaffer et al. 2023.
+  it("runs from the wind-up to the follow-through in the order the research names", () => {
+    expect(PHASES.map((phase) => PHASE_WORDS[phase])).toEqual([
+      "Wind-up",
+      "Stride",
+      "Arm cocking",
+      "Acceleration",
+      "Deceleration",
+      "Follow-through",
+    ]);
+    expect(PHASES.map(phaseOrder)).toEqual([0, 1, 2, 3, 4, 5]);
+  });
+
+  it("opens each phase at the event that begins it, so that going down the outline never goes back in the clip", () => {
+    const opened = PHASES.map((phase) => eventOrder(EVENT_THAT_OPENS[phase]));
+    expect(opened).toEqual([0, 1, 2, 3, 4, 5]);
+    expect(EVENT_THAT_OPENS.acceleration).toBe("max_external_rotation");
+  });
+
+  it("treats only maximum external rotation as approximate", () => {
+    expect(EVENTS.filter(isApproximate)).toEqual(["max_external_rotation"]);
+  });
+
+  it("gives every event and every camera view words of its own", () => {
+    expect(new Set(EVENTS.map((event) => EVENT_WORDS[event])).size).toBe(EVENTS.length);
+    expect(new Set(CAMERA_VIEWS.map((view) => CAMERA_VIEW_WORDS[view])).size).toBe(CAMERA_VIEWS.length);
+  });
+});
+
+describe("left and right", () => {
+  it.each([
+    ["right", "front", "left"],
+    ["right", "back", "right"],
+    ["right", "glove", "left"],
+    ["right", "throwing", "right"],
+    ["left", "front", "right"],
+    ["left", "back", "left"],
+    ["left", "glove", "right"],
+    ["left", "throwing", "left"],
+  ] as const)("for a %s-hander the %s side is the %s", (throws, side, word) => {
+    expect(sideWord(throws, side)).toBe(word);
+  });
+
+  it.each([
+    ["right", "open_side", "from the third-base side", "right"],
+    ["right", "closed_side", "from the first-base side", "left"],
+    ["left", "open_side", "from the first-base side", "left"],
+    ["left", "closed_side", "from the third-base side", "right"],
+    ["right", "front", "from behind a screen at the plate", "camera"],
+    ["left", "front", "from behind a screen at the plate", "camera"],
+    ["left", "back", "from behind the mound", "away"],
+  ] as const)("films a %s-hander's %s %s and sees the ball leave to: %s", (throws, view, place, towards) => {
+    expect(cameraPlace(throws, view)).toBe(place);
+    expect(throwsTowards(throws, view)).toBe(towards);
+  });
+
+  it("has the plate on the right of every picture taken from third base, whoever throws", () => {
+    for (const throws of ["right", "left"] as const) {
+      for (const view of ["open_side", "closed_side"] as const) {
+        const fromThird = cameraPlace(throws, view) === "from the third-base side";
+        expect(throwsTowards(throws, view)).toBe(fromThird ? "right" : "left");
+      }
+    }
+  });
+});
+
+describe("the scale of a judgement", () => {
+  it("goes from 0 absent to 3 clear in four words", () => {
+    expect([0, 1, 2, 3].map((score) => judgementWord(judgementScore.parse(score)))).toEqual([
+      ...JUDGEMENT_WORDS,
+    ]);
+    expect(judgementWord(2)).toBe("mostly");
+  });
+
+  it.each([-1, 4, 1.5, "2", null])("refuses %s and says what a judgement is", (score) => {
+    const result = judgementScore.safeParse(score);
+    expect(result.success).toBe(false);
+    expect(result.error?.issues[0]?.message).toContain("0 absent");
+  });
+});
