@@ -1,0 +1,116 @@
+import { addDays, type CalendarDay } from "@/server/domain/time/calendar-day";
+import { dayInWords } from "@/server/domain/time/words";
+import type {
+  AlreadyToday,
+  Causes,
+  DaysInARow,
+  LimitReason,
+  OutingAhead,
+  PainReason,
+  RestOwed,
+} from "./limit-reason";
+import type { PitchesAllowed } from "./pitches-allowed";
+
+/**
+ * The answer in a few words, as it stands beside a name or a time: "at most 35 by the book", "none by the book",
+ * "no throwing: pain reported", "no published limit". A number is never worded as a permission.
+ */
+export function limitInWords(answer: PitchesAllowed): string {
+  if (answer.status === "pain") return "no throwing: pain reported";
+  if (answer.pitches === null) return "no published limit";
+  return answer.pitches === 0 ? "none by the book" : `at most ${answer.pitches} by the book`;
+}
+
+/**
+ * Why, in sentences a parent understands, what binds first, first; then when the arm is free again, unless a sentence
+ * said so, and what is missing from the log.
+ * @example ["51 on Wed 25 Nov asks for three days of rest; free again Sun 29 Nov."]
+ */
+export function whyInSentences(answer: PitchesAllowed): string[] {
+  const sentences = answer.reasons.map((reason) => sentenceFor(reason, answer));
+  const { firstFreeDay, nothingReportedSince } = answer;
+  const freeAgain = firstFreeDay ? `free again ${dayInWords(firstFreeDay)}.` : "";
+  if (freeAgain && !sentences.some((sentence) => sentence.endsWith(freeAgain))) {
+    sentences.push(capitalised(freeAgain));
+  }
+  if (nothingReportedSince) sentences.push(`Nothing reported since ${shortDay(nothingReportedSince)}: ask.`);
+  return sentences;
+}
+
+function sentenceFor(reason: LimitReason, answer: PitchesAllowed): string {
+  switch (reason.kind) {
+    case "pain":
+      return painSentence(reason);
+    case "no_published_limit":
+      return `The book has no published limit for age ${reason.ageYears}.`;
+    case "rest_owed":
+      return restSentence(reason, answer.firstFreeDay);
+    case "days_in_a_row":
+      return rowSentence(reason);
+    case "outing_ahead":
+      return outingSentence(reason, answer.day);
+    case "already_today":
+      return todaySentence(reason);
+    case "daily_max":
+      return `The book's number for a day at age ${reason.ageYears} is ${reason.dailyMaxPitches}.`;
+  }
+}
+
+function painSentence({ painKind, feltOn, clearedBy }: PainReason): string {
+  const what = painKind === "pain" ? "Pain" : "Unusual fatigue";
+  return `${what} was reported on ${dayInWords(feltOn)}: no throwing until the ${clearedBy} clears it.`;
+}
+
+function restSentence(reason: RestOwed, firstFreeDay: CalendarDay | null): string {
+  const rest = reason.restDays === 1 ? "one day of rest" : `${inWords(reason.restDays)} days of rest`;
+  const planned = reason.plannedIds.length > 0 ? ` ${thrownOrPlanned(reason)}` : "";
+  const over = reason.aboveDailyMax ? ", more than the book's number for a day," : "";
+  const until =
+    reason.freeOn === firstFreeDay
+      ? `free again ${dayInWords(firstFreeDay)}`
+      : `to ${dayInWords(addDays(reason.freeOn, -1))} at least`;
+  return `${reason.pitches}${planned} on ${dayInWords(reason.thrownOn)}${over} asks for ${rest}; ${until}.`;
+}
+
+function rowSentence(reason: DaysInARow): string {
+  const days = reason.days.map((day) => dayInWords(day));
+  const listed = days.length > 1 ? `${days.slice(0, -1).join(", ")} and ${days.at(-1)}` : days.join();
+  return `${capitalised(thrownOrPlanned(reason))} on ${listed}: the book has no ${ORDINALS[reason.maxDays]} day in a row.`;
+}
+
+function outingSentence(reason: OutingAhead, day: CalendarDay): string {
+  const outing = `the outing on ${dayInWords(reason.outingOn)}`;
+  const number = `At most ${reason.totalPitches} by the book`;
+  if (reason.restDaysBetween === 0) return `${number}, because ${outing} is the next day.`;
+  const first = dayInWords(addDays(day, 1), { long: true }).split(" ")[0];
+  if (reason.restDaysBetween === 1) return `${number}, because ${outing} needs ${first}'s rest.`;
+  return `${number}, because ${outing} needs the ${inWords(reason.restDaysBetween)} days of rest before it.`;
+}
+
+function todaySentence(reason: AlreadyToday): string {
+  const verb = reason.pitches === 1 ? "comes" : "come";
+  return `${reason.pitches} already ${thrownOrPlanned(reason)} on this day ${verb} off that.`;
+}
+
+function thrownOrPlanned({ entryIds, plannedIds }: Causes): string {
+  if (plannedIds.length === 0) return "thrown";
+  return entryIds.length === 0 ? "planned" : "thrown or planned";
+}
+
+/** By how many came before it: the third day is the one after two. */
+const ORDINALS = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth"];
+
+const COUNT_WORDS = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
+
+function inWords(count: number): string {
+  return COUNT_WORDS[count] ?? String(count);
+}
+
+/** "3 Nov": a day long enough ago that its weekday says nothing. */
+function shortDay(day: CalendarDay): string {
+  return dayInWords(day).split(" ").slice(1).join(" ");
+}
+
+function capitalised(sentence: string): string {
+  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
+}
