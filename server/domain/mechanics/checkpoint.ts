@@ -1,5 +1,12 @@
 import { z } from "zod";
-import { CAMERA_VIEWS, type CameraView, EVENTS, eventOrder, PHASES, phaseOrder } from "./delivery";
+import {
+  CAMERA_VIEWS,
+  type CameraView,
+  DELIVERY_EVENTS,
+  DELIVERY_PHASES,
+  eventOrder,
+  phaseOrder,
+} from "./delivery";
 
 const words = (longest: number) => z.string().trim().min(1).max(longest);
 
@@ -12,9 +19,9 @@ export const checkpointSchema = z.strictObject({
     .string()
     .max(60)
     .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, "An id is lower-case words joined by hyphens."),
-  phase: z.enum(PHASES),
+  phase: z.enum(DELIVERY_PHASES),
   /** The moment whose frame it is judged on. */
-  event: z.enum(EVENTS),
+  event: z.enum(DELIVERY_EVENTS),
   name: words(60),
   /** What a judgement of 0 looks like. */
   absentLooksLike: words(200),

@@ -2,7 +2,7 @@
  * The parts of a delivery in the order in which they happen. Names as in Fleisig 2013 and the Clinician's Guide to
  * Baseball Pitching Biomechanics (Diffendaffer et al. 2023, Sports Health).
  */
-export const PHASES = [
+export const DELIVERY_PHASES = [
   "wind_up",
   "stride",
   "arm_cocking",
@@ -12,13 +12,13 @@ export const PHASES = [
 ] as const;
 
 /** One part of a delivery. */
-export type Phase = (typeof PHASES)[number];
+export type Phase = (typeof DELIVERY_PHASES)[number];
 
 /**
  * The moments that bound the phases, in the order in which they happen. Foot contact to release takes about 0.145 s
  * (Seroyer et al. 2010, Sports Health), nine frames at 60 a second.
  */
-export const EVENTS = [
+export const DELIVERY_EVENTS = [
   "first_movement",
   "peak_knee_height",
   "front_foot_contact",
@@ -28,7 +28,7 @@ export const EVENTS = [
 ] as const;
 
 /** One moment of a delivery that is marked on a frame. */
-export type DeliveryEvent = (typeof EVENTS)[number];
+export type DeliveryEvent = (typeof DELIVERY_EVENTS)[number];
 
 /** Where the camera stands. The open side is the one the chest turns to: third base for a right-hander. */
 export const CAMERA_VIEWS = ["front", "back", "open_side", "closed_side"] as const;
@@ -87,10 +87,10 @@ export function isApproximate(event: DeliveryEvent): boolean {
 
 /** Place of a phase in the delivery, 0 for the wind-up to 5 for the follow-through. */
 export function phaseOrder(phase: Phase): number {
-  return PHASES.indexOf(phase);
+  return DELIVERY_PHASES.indexOf(phase);
 }
 
 /** Place of an event in the delivery, 0 for first movement to 5 for the finish. */
 export function eventOrder(event: DeliveryEvent): number {
-  return EVENTS.indexOf(event);
+  return DELIVERY_EVENTS.indexOf(event);
 }

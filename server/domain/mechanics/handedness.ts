@@ -1,10 +1,5 @@
+import type { ThrowingHand } from "@/server/domain/people/person";
 import type { CameraView } from "./delivery";
-
-/** The hand that throws. */
-export const THROWING_HANDS = ["right", "left"] as const;
-
-/** The hand that throws: everything sided is mirrored from it. */
-export type ThrowingHand = (typeof THROWING_HANDS)[number];
 
 /** The sides of the body as the checkpoints name them, so that no text has to be mirrored. */
 export type BodySide = "front" | "back" | "glove" | "throwing";

@@ -22,12 +22,13 @@ export interface Interval {
 
 /**
  * The openings of one day as instants, earliest first; empty on a closed day. Wall-clock bounds, so a day with a
- * clock change inside its hours is an hour longer or shorter in real time.
+ * clock change inside its hours is an hour longer or shorter in real time. Overlapping openings are one, so that no
+ * minute counts twice.
  */
 export function openingsOn(hours: OpenHours, day: CalendarDay): Interval[] {
   if (hours.closedOn.has(day)) return [];
   const weekday = weekdayOf(day);
-  return hours.week
+  const openings = hours.week
     .filter((opening) => opening.weekday === weekday && opening.opensMin < opening.closesMin)
     .map((opening) => ({
       startMs: instantOf(day, opening.opensMin, hours.zone),
@@ -35,6 +36,13 @@ export function openingsOn(hours: OpenHours, day: CalendarDay): Interval[] {
     }))
     .filter((opening) => opening.startMs < opening.endMs)
     .sort((a, b) => a.startMs - b.startMs);
+  return openings.reduce<Interval[]>(joinOverlapping, []);
+}
+
+function joinOverlapping(joined: Interval[], next: Interval): Interval[] {
+  const last = joined.at(-1);
+  if (last === undefined || last.endMs <= next.startMs) return [...joined, next];
+  return [...joined.slice(0, -1), { startMs: last.startMs, endMs: Math.max(last.endMs, next.endMs) }];
 }
 
 /** How many days ahead an opening is looked for before hours are taken to be missing. */

@@ -4,11 +4,11 @@ import {
   CAMERA_VIEWS,
   EVENT_THAT_OPENS,
   EVENT_WORDS,
-  EVENTS,
+  DELIVERY_EVENTS,
   eventOrder,
   isApproximate,
   PHASE_WORDS,
-  PHASES,
+  DELIVERY_PHASES,
   phaseOrder,
 } from "@/server/domain/mechanics/delivery";
 import { cameraPlace, sideWord, throwsTowards } from "@/server/domain/mechanics/handedness";
@@ -17,7 +17,7 @@ import { JUDGEMENT_WORDS, judgementScore, judgementWord } from "@/server/domain/
 describe("the parts of a delivery", () => {
   // Phases and the events that bound them: Fleisig 2013; Diffendaffer et al. 2023.
   it("runs from the wind-up to the follow-through in the order the research names", () => {
-    expect(PHASES.map((phase) => PHASE_WORDS[phase])).toEqual([
+    expect(DELIVERY_PHASES.map((phase) => PHASE_WORDS[phase])).toEqual([
       "Wind-up",
       "Stride",
       "Arm cocking",
@@ -25,21 +25,21 @@ describe("the parts of a delivery", () => {
       "Deceleration",
       "Follow-through",
     ]);
-    expect(PHASES.map(phaseOrder)).toEqual([0, 1, 2, 3, 4, 5]);
+    expect(DELIVERY_PHASES.map(phaseOrder)).toEqual([0, 1, 2, 3, 4, 5]);
   });
 
   it("opens each phase at the event that begins it, so that going down the outline never goes back in the clip", () => {
-    const opened = PHASES.map((phase) => eventOrder(EVENT_THAT_OPENS[phase]));
+    const opened = DELIVERY_PHASES.map((phase) => eventOrder(EVENT_THAT_OPENS[phase]));
     expect(opened).toEqual([0, 1, 2, 3, 4, 5]);
     expect(EVENT_THAT_OPENS.acceleration).toBe("max_external_rotation");
   });
 
   it("treats only maximum external rotation as approximate", () => {
-    expect(EVENTS.filter(isApproximate)).toEqual(["max_external_rotation"]);
+    expect(DELIVERY_EVENTS.filter(isApproximate)).toEqual(["max_external_rotation"]);
   });
 
   it("gives every event and every camera view words of its own", () => {
-    expect(new Set(EVENTS.map((event) => EVENT_WORDS[event])).size).toBe(EVENTS.length);
+    expect(new Set(DELIVERY_EVENTS.map((event) => EVENT_WORDS[event])).size).toBe(DELIVERY_EVENTS.length);
     expect(new Set(CAMERA_VIEWS.map((view) => CAMERA_VIEW_WORDS[view])).size).toBe(CAMERA_VIEWS.length);
   });
 });

@@ -1,0 +1,131 @@
+import { z } from "zod";
+import { DELIVERY_EVENTS, DELIVERY_PHASES } from "@/server/domain/mechanics/delivery";
+import { judgementScore } from "@/server/domain/mechanics/judgement";
+import { VERDICTS } from "./correction-state";
+
+/** What a coach can be writing: the review of a clip, or the check of a reply. */
+export const DRAFT_KINDS = ["review", "check"] as const;
+
+/** What a coach can be writing. */
+export type DraftKind = (typeof DRAFT_KINDS)[number];
+
+/** Bounds on a draft, so that no document grows without end. Common practice, no source. */
+export const DRAFT_LIMITS = {
+  cueLength: 500,
+  drillLength: 500,
+  keepLength: 500,
+  noteLength: 1000,
+  eventMarks: 72,
+  judgements: 200,
+  keeps: 12,
+  corrections: 10,
+  verdicts: 60,
+  frame: 1_000_000,
+} as const;
+
+const id = z.string().min(1).max(64);
+const frame = z.int().min(0).max(DRAFT_LIMITS.frame);
+const note = z.string().max(DRAFT_LIMITS.noteLength);
+/** Whether no two rows agree in all of these keys. */
+const once =
+  <Row>(...keys: (keyof Row)[]) =>
+  (rows: Row[]) =>
+    new Set(rows.map((row) => JSON.stringify(keys.map((key) => row[key])))).size === rows.length;
+
+/** The frame, counted from 0, on which a moment of the delivery was marked. */
+export const eventMarkSchema = z.strictObject({ clipId: id, event: z.enum(DELIVERY_EVENTS), frame });
+export type EventMark = z.infer<typeof eventMarkSchema>;
+
+/** A checkpoint judged on one frame of one clip. */
+export const draftJudgementSchema = z.strictObject({
+  checkpointId: id,
+  clipId: id,
+  frame,
+  score: judgementScore,
+});
+export type DraftJudgement = z.infer<typeof draftJudgementSchema>;
+
+/** A strength worth keeping; on a frame, or of the delivery as a whole (clip and frame null). */
+export const draftKeepSchema = z.strictObject({
+  id,
+  checkpointId: id.nullable(),
+  phase: z.enum(DELIVERY_PHASES),
+  text: z.string().max(DRAFT_LIMITS.keepLength),
+  clipId: id.nullable(),
+  frame: frame.nullable(),
+});
+export type DraftKeep = z.infer<typeof draftKeepSchema>;
+
+/** A correction as it is being written: the cue may still be empty, the drill may stay so. */
+export const draftCorrectionSchema = z.strictObject({
+  id,
+  checkpointId: id,
+  phase: z.enum(DELIVERY_PHASES),
+  cue: z.string().max(DRAFT_LIMITS.cueLength),
+  drill: z.string().max(DRAFT_LIMITS.drillLength),
+  clipId: id,
+  frame,
+});
+export type DraftCorrection = z.infer<typeof draftCorrectionSchema>;
+
+/** A verdict as it is being given: null while there is none. */
+export const draftVerdictSchema = z.strictObject({
+  correctionId: id,
+  verdict: z.enum(VERDICTS).nullable(),
+  note,
+  clipId: id.nullable(),
+  frame: frame.nullable(),
+});
+export type DraftVerdict = z.infer<typeof draftVerdictSchema>;
+
+const eventMarks = z
+  .array(eventMarkSchema)
+  .max(DRAFT_LIMITS.eventMarks)
+  .refine(once<EventMark>("clipId", "event"), "Mark each event once on a clip.");
+const judgements = z
+  .array(draftJudgementSchema)
+  .max(DRAFT_LIMITS.judgements)
+  .refine(once<DraftJudgement>("checkpointId", "clipId"), "Judge each checkpoint once on a clip.");
+
+/** A review as it is being written. Saved whole with every change; what is missing shows only when it is sent. */
+export const reviewDraftSchema = z.strictObject({
+  eventMarks,
+  judgements,
+  keeps: z
+    .array(draftKeepSchema)
+    .max(DRAFT_LIMITS.keeps)
+    .refine(once<DraftKeep>("id"), "Name each keep once."),
+  corrections: z
+    .array(draftCorrectionSchema)
+    .max(DRAFT_LIMITS.corrections)
+    .refine(once<DraftCorrection>("id"), "Name each correction once."),
+});
+export type ReviewDraft = z.infer<typeof reviewDraftSchema>;
+
+/** A check as it is being written: a verdict for each correction, or the reason it is no longer wanted. */
+export const checkDraftSchema = z.strictObject({
+  eventMarks,
+  judgements,
+  verdicts: z
+    .array(draftVerdictSchema)
+    .max(DRAFT_LIMITS.verdicts)
+    .refine(once<DraftVerdict>("correctionId"), "Give each correction one verdict."),
+  retirements: z
+    .array(z.strictObject({ correctionId: id, reason: note }))
+    .max(DRAFT_LIMITS.verdicts)
+    .refine(once<{ correctionId: string; reason: string }>("correctionId"), "Retire each correction once."),
+  note,
+});
+export type CheckDraft = z.infer<typeof checkDraftSchema>;
+
+/** A review of which nothing is written yet. */
+export const EMPTY_REVIEW_DRAFT: ReviewDraft = { eventMarks: [], judgements: [], keeps: [], corrections: [] };
+
+/** A check of which nothing is written yet. */
+export const EMPTY_CHECK_DRAFT: CheckDraft = {
+  eventMarks: [],
+  judgements: [],
+  verdicts: [],
+  retirements: [],
+  note: "",
+};
