@@ -1,0 +1,13 @@
+import { fileURLToPath } from "node:url";
+import type Database from "better-sqlite3";
+import { drizzle } from "drizzle-orm/better-sqlite3";
+import { migrate } from "drizzle-orm/better-sqlite3/migrator";
+
+/** Brings a database to the newest form, all in one transaction; nothing happens when it is there already. */
+export function applyMigrations(sqlite: Database.Database, folder = defaultFolder()) {
+  migrate(drizzle(sqlite), { migrationsFolder: folder });
+}
+
+function defaultFolder(): string {
+  return fileURLToPath(new URL("./migrations", import.meta.url));
+}

@@ -1,0 +1,54 @@
+/** A trigger that the records rest on; boot refuses to go on without it. */
+export interface GuardTrigger {
+  name: string;
+  sql: string;
+}
+
+/** Tables whose rows are never changed or removed: a correction is a new row. */
+export const APPEND_ONLY_TABLES = [
+  "consent",
+  "audit_log",
+  "clip_view",
+  "round_event",
+  "review",
+  "addendum",
+  "event_mark",
+  "judgement",
+  "correction_event",
+  "throw_entry",
+  "pain_report",
+  "pain_clearance",
+  "check_in",
+  "session_log",
+  "session_work",
+  "charge",
+] as const;
+
+const CLAIM_OVERLAP = `SELECT RAISE(ABORT, 'claim_no_overlap') WHERE EXISTS (
+    SELECT 1 FROM claim AS other
+    WHERE other.resource = NEW.resource AND other.id <> NEW.id
+      AND other.starts_at_ms < NEW.ends_at_ms AND other.ends_at_ms > NEW.starts_at_ms
+      AND other.starts_at_ms > NEW.starts_at_ms - 14400000
+  );`;
+
+/** Every guard, in the order they are created. The search bound of the claims is the longest session, 240 min. */
+export const GUARD_TRIGGERS: readonly GuardTrigger[] = [
+  ...APPEND_ONLY_TABLES.flatMap((table) => [
+    {
+      name: `${table}_append_only_update`,
+      sql: `CREATE TRIGGER ${table}_append_only_update BEFORE UPDATE ON ${table} BEGIN SELECT RAISE(ABORT, '${table}_append_only'); END`,
+    },
+    {
+      name: `${table}_append_only_delete`,
+      sql: `CREATE TRIGGER ${table}_append_only_delete BEFORE DELETE ON ${table} BEGIN SELECT RAISE(ABORT, '${table}_append_only'); END`,
+    },
+  ]),
+  {
+    name: "claim_no_overlap_insert",
+    sql: `CREATE TRIGGER claim_no_overlap_insert BEFORE INSERT ON claim BEGIN ${CLAIM_OVERLAP} END`,
+  },
+  {
+    name: "claim_no_overlap_update",
+    sql: `CREATE TRIGGER claim_no_overlap_update BEFORE UPDATE ON claim BEGIN ${CLAIM_OVERLAP} END`,
+  },
+];

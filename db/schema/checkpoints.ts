@@ -1,0 +1,32 @@
+import { sql } from "drizzle-orm";
+import { integer, sqliteTable, text } from "drizzle-orm/sqlite-core";
+import { DELIVERY_EVENTS, DELIVERY_PHASES } from "../../server/domain/mechanics/delivery";
+import { flag, holds, oneOf } from "./columns";
+
+/** One thing to look at, the academy's own copy of the starting library. Lists are JSON arrays of text. */
+export const checkpoint = sqliteTable(
+  "checkpoint",
+  {
+    id: text("id").primaryKey(),
+    phase: text("phase", { enum: DELIVERY_PHASES }).notNull(),
+    event: text("event", { enum: DELIVERY_EVENTS }).notNull(),
+    name: text("name").notNull(),
+    absentLooksLike: text("absent_looks_like").notNull(),
+    clearLooksLike: text("clear_looks_like").notNull(),
+    views: text("views").notNull(),
+    cues: text("cues").notNull(),
+    drills: text("drills").notNull(),
+    source: text("source").notNull(),
+    position: integer("position").notNull(),
+    active: flag("active").notNull().default(true),
+    version: integer("version").notNull().default(1),
+  },
+  (table) => [
+    oneOf("checkpoint_phase", table.phase, DELIVERY_PHASES),
+    oneOf("checkpoint_event", table.event, DELIVERY_EVENTS),
+    holds(
+      "checkpoint_lists_json",
+      sql`json_valid(${table.views}) AND json_valid(${table.cues}) AND json_valid(${table.drills})`,
+    ),
+  ],
+);

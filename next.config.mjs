@@ -1,0 +1,30 @@
+/** @type {import("next").NextConfig} */
+const config = {
+  poweredByHeader: false,
+  reactStrictMode: true,
+  devIndicators: false,
+  serverExternalPackages: [
+    "better-sqlite3",
+    "@node-rs/argon2",
+    "mediabunny",
+    "pino",
+    "@tus/server",
+    "@tus/file-store",
+  ],
+  async headers() {
+    return [
+      {
+        source: "/(.*)",
+        headers: [
+          { key: "X-Content-Type-Options", value: "nosniff" },
+          { key: "Referrer-Policy", value: "same-origin" },
+          { key: "X-Frame-Options", value: "DENY" },
+          { key: "Cross-Origin-Opener-Policy", value: "same-origin" },
+          { key: "Permissions-Policy", value: "camera=(self), microphone=(), geolocation=()" },
+        ],
+      },
+    ];
+  },
+};
+
+export default config;

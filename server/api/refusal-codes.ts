@@ -1,0 +1,56 @@
+import { TRPCError } from "@trpc/server";
+import type { TRPC_ERROR_CODE_KEY } from "@trpc/server/rpc";
+import { Refusal, type RefusalReason } from "@/server/domain/errors/refusal";
+
+/** Reason -> the code it travels under. A reason without a line does not compile. */
+export const REFUSAL_CODES = {
+  not_found: "NOT_FOUND",
+  not_signed_in: "UNAUTHORIZED",
+  sign_in_failed: "UNAUTHORIZED",
+  too_many_tries: "TOO_MANY_REQUESTS",
+  link_spent: "NOT_FOUND",
+  password_weak: "BAD_REQUEST",
+  academy_exists: "CONFLICT",
+  email_taken: "CONFLICT",
+  too_young_to_sign_in: "UNPROCESSABLE_CONTENT",
+  last_admin: "CONFLICT",
+  changed_meanwhile: "CONFLICT",
+  repeated_with_other_content: "CONFLICT",
+  consent_missing: "PRECONDITION_FAILED",
+  upload_missing: "UNPROCESSABLE_CONTENT",
+  clip_not_kept: "NOT_FOUND",
+  clips_of_two_days: "UNPROCESSABLE_CONTENT",
+  round_state: "CONFLICT",
+  round_taken_by: "CONFLICT",
+  hours_missing: "PRECONDITION_FAILED",
+  corrections_full: "UNPROCESSABLE_CONTENT",
+  draft_incomplete: "UNPROCESSABLE_CONTENT",
+  frame_outside_clip: "UNPROCESSABLE_CONTENT",
+  outside_coach_hours: "UNPROCESSABLE_CONTENT",
+  site_closed: "UNPROCESSABLE_CONTENT",
+  no_lane: "CONFLICT",
+  time_taken: "CONFLICT",
+  arm_resting: "UNPROCESSABLE_CONTENT",
+  too_many_pitches: "UNPROCESSABLE_CONTENT",
+  pain_stop: "UNPROCESSABLE_CONTENT",
+  too_soon: "UNPROCESSABLE_CONTENT",
+  too_far_ahead: "UNPROCESSABLE_CONTENT",
+  second_adult_missing: "UNPROCESSABLE_CONTENT",
+  session_state: "CONFLICT",
+  session_not_started: "UNPROCESSABLE_CONTENT",
+  check_in_missing: "PRECONDITION_FAILED",
+  not_a_guardian: "UNPROCESSABLE_CONTENT",
+  throw_entry_invalid: "UNPROCESSABLE_CONTENT",
+  already_corrected: "CONFLICT",
+  pain_clearance_invalid: "UNPROCESSABLE_CONTENT",
+  no_rate: "PRECONDITION_FAILED",
+  rates_overlap: "CONFLICT",
+  in_use: "CONFLICT",
+  hours_invalid: "UNPROCESSABLE_CONTENT",
+} as const satisfies Record<RefusalReason, TRPC_ERROR_CODE_KEY>;
+
+/** A refusal as the wire's error; anything else is passed on as it is. */
+export function asWireError(error: unknown): unknown {
+  if (!(error instanceof Refusal)) return error;
+  return new TRPCError({ code: REFUSAL_CODES[error.detail.reason], message: error.message, cause: error });
+}

@@ -1,0 +1,156 @@
+import { z } from "zod";
+import { hashOfToken, newLinkToken } from "@/server/auth/link-token";
+import { hashPassword } from "@/server/auth/password";
+import { countTry } from "@/server/auth/sign-in-limits";
+import {
+  academyExists,
+  accountByEmail,
+  endSignIn,
+  endSignIns,
+  findLink,
+  keepLink,
+  listSignIns,
+  setPasswordHash,
+  spendLink,
+} from "@/server/data/accounts";
+import { audit } from "@/server/data/audit";
+import { tellPerson } from "@/server/data/notices";
+import { Refusal } from "@/server/domain/errors/refusal";
+import { passwordProblem } from "@/server/domain/people/password-rules";
+import { LINK_LIFE_MS, LINK_PURPOSES } from "@/server/domain/people/person";
+import { env } from "@/server/env";
+import { command, openCommand, openQuery, query } from "../procedures";
+import { router } from "../trpc";
+
+const nothing = z.strictObject({});
+const done = z.strictObject({ done: z.literal(true) });
+const token = z.string().min(20).max(100);
+const email = z.email().max(200);
+
+async function hashGoodPassword(password: string): Promise<string> {
+  const why = passwordProblem(password);
+  if (why) throw new Refusal({ reason: "password_weak", why });
+  return hashPassword(password);
+}
+
+export const accountRouter = router({
+  /** Whether the academy exists; the first visit to one that does not makes its first admin. */
+  academyExists: openQuery({
+    action: "account.signIn",
+    input: nothing,
+    output: z.strictObject({ exists: z.boolean() }),
+    run: async ({ db }) => ({ exists: await academyExists(db) }),
+  }),
+
+  /** The person and purpose behind a single-use link. */
+  link: openQuery({
+    action: "account.useLink",
+    input: z.strictObject({ token }),
+    output: z.strictObject({ purpose: z.enum(LINK_PURPOSES), givenName: z.string(), email: z.string() }),
+    async run({ db, nowMs }, input) {
+      const found = await findLink(db, hashOfToken(input.token), nowMs);
+      if (!found) throw new Refusal({ reason: "link_spent" });
+      return { purpose: found.purpose, givenName: found.givenName, email: found.email };
+    },
+  }),
+
+  /** Spends a link: sets the password and ends every sign-in of that person. */
+  useLink: openCommand({
+    action: "account.useLink",
+    input: z.strictObject({ token, password: z.string().max(300) }),
+    output: z.strictObject({ email: z.string() }),
+    prepare: ({ password }) => hashGoodPassword(password),
+    async run({ db, nowMs }, input, passwordHash) {
+      const tokenHash = hashOfToken(input.token);
+      const found = await findLink(db, tokenHash, nowMs);
+      if (!found) throw new Refusal({ reason: "link_spent" });
+      await spendLink(db, tokenHash, nowMs);
+      await setPasswordHash(db, found.personId, passwordHash);
+      await endSignIns(db, found.personId, nowMs);
+      await audit(db, {
+        atMs: nowMs,
+        actorPersonId: found.personId,
+        action: `account.${found.purpose}`,
+        subjectId: found.personId,
+        facts: {},
+      });
+      return { email: found.email };
+    },
+  }),
+
+  /** Sends a reset link when there is an account; the answer is the same when there is none. */
+  askReset: openCommand({
+    action: "account.askReset",
+    input: z.strictObject({ email }),
+    output: done,
+    prepare: (input, context) => countTry(input.email, context.address),
+    async run({ db, nowMs }, input) {
+      const found = await accountByEmail(db, input.email);
+      const { token: fresh, tokenHash } = newLinkToken();
+      if (found) {
+        await keepLink(db, {
+          tokenHash,
+          personId: found.personId,
+          purpose: "reset",
+          nowMs,
+          expiresAtMs: nowMs + LINK_LIFE_MS.reset,
+        });
+        await tellPerson(
+          db,
+          found.personId,
+          {
+            kind: "reset",
+            subject: "Set a new password",
+            body: `Somebody asked for a new password for this address. This link works once, for an hour:\n${env.publicUrl}/join/${fresh}\nIf it was not you, there is nothing to do.`,
+          },
+          nowMs,
+        );
+      }
+      return { done: true };
+    },
+  }),
+
+  /** The caller: who, which roles, which athletes. */
+  me: query({
+    action: "account.own",
+    input: nothing,
+    output: z.strictObject({
+      personId: z.string(),
+      givenName: z.string(),
+      roles: z.array(z.enum(["admin", "coach"])),
+      athleteId: z.string().nullable(),
+      guardianOf: z.array(z.string()),
+    }),
+    run: async ({ actor }) => ({
+      personId: actor.personId,
+      givenName: actor.givenName,
+      roles: [...actor.roles],
+      athleteId: actor.athleteId,
+      guardianOf: [...actor.guardianOf],
+    }),
+  }),
+
+  /** Where the caller is signed in. */
+  signIns: query({
+    action: "account.own",
+    input: nothing,
+    output: z.array(
+      z.strictObject({ id: z.string(), device: z.string(), createdAtMs: z.number(), isThis: z.boolean() }),
+    ),
+    async run({ db, actor }) {
+      const rows = await listSignIns(db, actor.personId);
+      return rows.map((row) => ({ ...row, isThis: row.id === actor.signInId }));
+    },
+  }),
+
+  /** Ends one of the caller's sign-ins, this one included. */
+  endSignIn: command({
+    action: "account.own",
+    input: z.strictObject({ signInId: z.string().max(60) }),
+    output: done,
+    async run({ db, actor, nowMs }, input) {
+      await endSignIn(db, actor.personId, input.signInId, nowMs);
+      return { done: true };
+    },
+  }),
+});

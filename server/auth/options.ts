@@ -1,0 +1,80 @@
+import type { NextAuthOptions } from "next-auth";
+import CredentialsProvider from "next-auth/providers/credentials";
+import { nowMs } from "@/server/clock";
+import { accountByEmail, SIGN_IN_LIFE_MS, startSignIn } from "@/server/data/accounts";
+import { connections } from "@/server/data/connections";
+import { newId } from "@/server/data/new-id";
+import { unitOfWork } from "@/server/data/unit-of-work";
+import { Refusal } from "@/server/domain/errors/refusal";
+import { env } from "@/server/env";
+import { passwordFits } from "./password";
+import { countTry, forgetTries } from "./sign-in-limits";
+
+interface Attempt {
+  email: string;
+  password: string;
+  address: string;
+  device: string;
+}
+
+/**
+ * Checks an e-mail and password and starts a sign-in.
+ * @returns the ids that the cookie carries, or null when they do not go together
+ * @throws Refusal `too_many_tries`
+ */
+export async function signInWith(attempt: Attempt): Promise<{ personId: string; signInId: string } | null> {
+  await countTry(attempt.email, attempt.address);
+  const on = connections(env.databasePath);
+  const found = await accountByEmail(on.reader, attempt.email);
+  const fits = await passwordFits(attempt.password, found?.passwordHash ?? null);
+  if (!found || !fits) return null;
+  await forgetTries(attempt.email);
+  const signInId = newId("sgn");
+  await unitOfWork(on, (tx) =>
+    startSignIn(tx, { id: signInId, personId: found.personId, device: attempt.device, nowMs: nowMs() }),
+  );
+  return { personId: found.personId, signInId };
+}
+
+/** Settings of the sign-in library: credentials only; the cookie holds a person id and a sign-in id and nothing else. */
+export const authOptions: NextAuthOptions = {
+  secret: env.AUTH_SECRET,
+  session: { strategy: "jwt", maxAge: SIGN_IN_LIFE_MS / 1000 },
+  pages: { signIn: "/sign-in", error: "/sign-in" },
+  providers: [
+    CredentialsProvider({
+      credentials: { email: {}, password: {} },
+      async authorize(credentials, request) {
+        const headers = (request.headers ?? {}) as Record<string, string | undefined>;
+        try {
+          const ids = await signInWith({
+            email: String(credentials?.email ?? "").slice(0, 200),
+            password: String(credentials?.password ?? "").slice(0, 300),
+            address: headers["x-forwarded-for"]?.split(",")[0]?.trim() ?? "local",
+            device: deviceWord(headers["user-agent"] ?? ""),
+          });
+          return ids ? { id: ids.personId, signInId: ids.signInId } : null;
+        } catch (error) {
+          if (error instanceof Refusal) throw new Error(error.message);
+          throw error;
+        }
+      },
+    }),
+  ],
+  callbacks: {
+    jwt({ token, user }) {
+      if (user) return { personId: user.id, signInId: (user as { signInId?: string }).signInId };
+      return { personId: token.personId, signInId: token.signInId };
+    },
+    session({ session, token }) {
+      return { expires: session.expires, signInId: token.signInId } as typeof session;
+    },
+  },
+};
+
+/** A coarse word for the device, for the list of sign-ins: system and browser, no versions. */
+export function deviceWord(userAgent: string): string {
+  const system = /(iPhone|iPad|Android|Windows|Mac OS|Linux)/.exec(userAgent)?.[1] ?? "Unknown system";
+  const browser = /(Firefox|Edg|Chrome|Safari)/.exec(userAgent)?.[1]?.replace("Edg", "Edge") ?? "browser";
+  return `${system}, ${browser}`;
+}

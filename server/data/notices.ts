@@ -1,0 +1,150 @@
+import { and, asc, count, desc, eq, inArray, isNull, lte } from "drizzle-orm";
+import type { Db } from "@/db/client";
+import { notice } from "@/db/schema/notices";
+import { account, athlete, guardianship, person } from "@/db/schema/people";
+import { site } from "@/db/schema/sites";
+import { type NoticeKind, type NoticeState, recipientsFor } from "@/server/domain/notices/notice";
+import { maySignIn } from "@/server/domain/people/person";
+import { ageOn, dayOf } from "@/server/domain/time/calendar-day";
+import { newId } from "./new-id";
+
+/** What a notice says. Subject in one line, body as plain text. */
+export interface NoticeText {
+  kind: NoticeKind;
+  subject: string;
+  body: string;
+}
+
+/** Puts a notice to one person into the outbox, in the transaction of what it tells of. */
+export async function tellPerson(
+  tx: Db,
+  toPersonId: string,
+  text: NoticeText,
+  nowMs: number,
+  aboutAthleteId: string | null = null,
+): Promise<void> {
+  await tx.insert(notice).values({
+    id: newId("ntc"),
+    ...text,
+    toPersonId,
+    aboutAthleteId,
+    state: "waiting",
+    nextTryAtMs: nowMs,
+    createdAtMs: nowMs,
+  });
+}
+
+/** Tells an athlete's family: never a minor alone, a guardian of an athlete of age only when granted. */
+export async function tellFamily(tx: Db, athleteId: string, text: NoticeText, nowMs: number): Promise<void> {
+  for (const personId of await familyRecipients(tx, athleteId, nowMs)) {
+    await tellPerson(tx, personId, text, nowMs, athleteId);
+  }
+}
+
+/** The people a notice about an athlete goes to on the day of `nowMs` at the home site. */
+export async function familyRecipients(db: Db, athleteId: string, nowMs: number): Promise<string[]> {
+  const [row] = await db
+    .select({
+      personId: athlete.personId,
+      bornOn: athlete.bornOn,
+      grantsGuardians: athlete.grantsGuardians,
+      zone: site.zone,
+    })
+    .from(athlete)
+    .innerJoin(site, eq(site.id, athlete.homeSiteId))
+    .where(eq(athlete.id, athleteId));
+  if (!row) return [];
+  const today = dayOf(nowMs, row.zone);
+  const guardians = await db
+    .select({ id: guardianship.guardianPersonId })
+    .from(guardianship)
+    .where(and(eq(guardianship.athleteId, athleteId), isNull(guardianship.endedAtMs)));
+  return recipientsFor({
+    athletePersonId: row.personId,
+    ageYears: ageOn(row.bornOn, today),
+    athleteMaySignIn: maySignIn(row.bornOn, today) && (await hasAccount(db, row.personId)),
+    guardianPersonIds: guardians.map((guardian) => guardian.id),
+    grantsGuardians: row.grantsGuardians,
+  });
+}
+
+async function hasAccount(db: Db, personId: string): Promise<boolean> {
+  const [row] = await db
+    .select({ id: account.personId })
+    .from(account)
+    .where(and(eq(account.personId, personId), isNull(account.disabledAtMs)));
+  return row !== undefined;
+}
+
+/** A notice on its way out, with the address it goes to (null when the person has none). */
+export interface OutgoingNotice {
+  id: string;
+  subject: string;
+  body: string;
+  email: string | null;
+  attempts: number;
+}
+
+/** Up to `limit` notices whose time to be tried has come, oldest first. */
+export async function dueNotices(db: Db, nowMs: number, limit: number): Promise<OutgoingNotice[]> {
+  return db
+    .select({
+      id: notice.id,
+      subject: notice.subject,
+      body: notice.body,
+      email: person.email,
+      attempts: notice.attempts,
+    })
+    .from(notice)
+    .innerJoin(person, eq(person.id, notice.toPersonId))
+    .where(and(eq(notice.state, "waiting"), lte(notice.nextTryAtMs, nowMs)))
+    .orderBy(asc(notice.createdAtMs))
+    .limit(limit);
+}
+
+/** Writes down how a try went. */
+export async function settleNotice(
+  tx: Db,
+  id: string,
+  outcome: {
+    state: NoticeState;
+    attempts: number;
+    nextTryAtMs: number;
+    lastError: string | null;
+    sentAtMs: number | null;
+  },
+): Promise<void> {
+  await tx.update(notice).set(outcome).where(eq(notice.id, id));
+}
+
+/** Puts failed or kept notices back in line; used when mail was set up, or by an admin. */
+export async function retryNotices(tx: Db, ids: readonly string[], nowMs: number): Promise<void> {
+  await tx
+    .update(notice)
+    .set({ state: "waiting", attempts: 0, nextTryAtMs: nowMs })
+    .where(and(inArray(notice.id, [...ids]), inArray(notice.state, ["failed", "kept"])));
+}
+
+/** One page of the outbox, latest first, with the number of all. */
+export async function listNotices(db: Db, page: { limit: number; offset: number }) {
+  const rows = await db
+    .select({
+      id: notice.id,
+      kind: notice.kind,
+      subject: notice.subject,
+      body: notice.body,
+      state: notice.state,
+      lastError: notice.lastError,
+      createdAtMs: notice.createdAtMs,
+      sentAtMs: notice.sentAtMs,
+      toGivenName: person.givenName,
+      toFamilyName: person.familyName,
+    })
+    .from(notice)
+    .innerJoin(person, eq(person.id, notice.toPersonId))
+    .orderBy(desc(notice.createdAtMs), desc(notice.id))
+    .limit(page.limit)
+    .offset(page.offset);
+  const [all] = await db.select({ total: count() }).from(notice);
+  return { rows, total: all?.total ?? 0 };
+}

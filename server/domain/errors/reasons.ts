@@ -1,0 +1,52 @@
+import type { CalendarDay } from "../time/calendar-day";
+
+/** Reason -> the facts its sentence and its screen need. Instants in epoch ms, days as `YYYY-MM-DD`. */
+export interface RefusalFacts {
+  /** No such thing, or not this caller's: the two look the same. */
+  not_found: object;
+  not_signed_in: object;
+  sign_in_failed: object;
+  too_many_tries: { retryAfterMs: number };
+  link_spent: object;
+  password_weak: { why: "too_short" | "too_long" | "common" };
+  academy_exists: object;
+  email_taken: object;
+  too_young_to_sign_in: { ageYears: number };
+  last_admin: object;
+  changed_meanwhile: object;
+  repeated_with_other_content: object;
+
+  consent_missing: { athleteGivenName: string };
+  upload_missing: object;
+  clip_not_kept: object;
+  clips_of_two_days: object;
+  round_state: { action: string; state: string };
+  round_taken_by: { coachName: string };
+  hours_missing: { siteName: string };
+  corrections_full: { open: number; max: number };
+  draft_incomplete: { missing: readonly string[] };
+  frame_outside_clip: { frame: number; frameCount: number };
+
+  outside_coach_hours: object;
+  site_closed: { day: CalendarDay };
+  no_lane: object;
+  time_taken: { what: "coach" | "lane" | "athlete" | "second_adult" };
+  arm_resting: { firstFreeDay: CalendarDay | null; why: string; dryWorkFits: boolean };
+  too_many_pitches: { atMost: number; why: string };
+  pain_stop: { since: CalendarDay };
+  too_soon: { noticeMin: number };
+  too_far_ahead: { horizonDays: number };
+  second_adult_missing: object;
+  session_state: { action: string; state: string };
+  session_not_started: { startsAtMs: number };
+  check_in_missing: object;
+  not_a_guardian: object;
+
+  throw_entry_invalid: { why: string };
+  already_corrected: object;
+  pain_clearance_invalid: { why: string };
+  no_rate: { kind: string; day: CalendarDay };
+  rates_overlap: object;
+  in_use: { what: string };
+  hours_invalid: { why: string };
+}

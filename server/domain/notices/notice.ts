@@ -1,0 +1,55 @@
+import { OF_AGE_YEARS } from "../people/person";
+
+/** Where a notice stands: `kept` when no mail server is set, so that an admin reads it here. */
+export const NOTICE_STATES = ["waiting", "sent", "kept", "failed"] as const;
+export type NoticeState = (typeof NOTICE_STATES)[number];
+
+/** What a notice tells of. */
+export const NOTICE_KINDS = [
+  "invitation",
+  "reset",
+  "clip_received",
+  "round_taken",
+  "retake_asked",
+  "review_sent",
+  "addendum_sent",
+  "answer_received",
+  "check_sent",
+  "round_lapsed",
+  "round_withdrawn",
+  "session_booked",
+  "session_moved",
+  "session_cancelled",
+  "session_logged",
+  "session_without_room",
+  "pain_reported",
+  "pain_cleared",
+  "consent_changed",
+] as const;
+export type NoticeKind = (typeof NOTICE_KINDS)[number];
+
+/** A notice that still fails after this many tries stays failed until an admin sends it again. */
+export const MAX_TRIES = 8;
+
+/** Wait before try `attempts + 1`: 1, 2, 4 ... minutes, at most 2 h, in milliseconds. */
+export function retryAfterMs(attempts: number): number {
+  return Math.min(2 ** Math.max(0, attempts - 1) * 60_000, 7_200_000);
+}
+
+/**
+ * Who is told of something about an athlete: the athlete (when they may have a sign-in) and, for a minor, always
+ * every guardian; guardians of an athlete of age only when the athlete lets them.
+ * @returns nobody when a minor has no guardian on record: a message never reaches a minor alone
+ */
+export function recipientsFor(family: {
+  athletePersonId: string;
+  ageYears: number;
+  athleteMaySignIn: boolean;
+  guardianPersonIds: readonly string[];
+  grantsGuardians: boolean;
+}): string[] {
+  const isMinor = family.ageYears < OF_AGE_YEARS;
+  if (isMinor && family.guardianPersonIds.length === 0) return [];
+  const guardians = isMinor || family.grantsGuardians ? family.guardianPersonIds : [];
+  return [...new Set([...(family.athleteMaySignIn ? [family.athletePersonId] : []), ...guardians])];
+}

@@ -1,0 +1,79 @@
+import { createHash, randomBytes } from "node:crypto";
+import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { home, runCommand } from "./run-command.mjs";
+import { say, stop } from "./say.mjs";
+
+const BUILT_FROM = [
+  "app",
+  "components",
+  "db",
+  "server",
+  "next.config.mjs",
+  "tsconfig.json",
+  "proxy.ts",
+  "instrumentation.ts",
+  "package-lock.json",
+];
+
+/** Installs from the lock file when it, or the kind of Node, is not the one last installed for. */
+export async function installIfNeeded() {
+  const stamp = `${home}node_modules/.installed-for`;
+  const wanted = `${hashOf(["package-lock.json"])} ${process.platform} ${process.arch} ${process.versions.modules}`;
+  if (readOr(stamp) === wanted) return;
+  say("Installing from the lock file. The database driver may be compiled, which takes a minute or two.");
+  const { code } = await runCommand("npm", ["ci", "--no-fund", "--no-audit"]);
+  if (code !== 0)
+    stop("The install failed; what npm said stands above. Check the network and run the command again.");
+  writeFileSync(stamp, wanted);
+}
+
+/** Builds for production when the sources changed since the last build. */
+export async function buildIfNeeded() {
+  const stamp = `${home}.next/built-from`;
+  const wanted = hashOf(BUILT_FROM);
+  if (readOr(stamp) === wanted && existsSync(`${home}.next/BUILD_ID`)) return;
+  say("Building. This takes about half a minute.");
+  const { code, printed } = await runCommand(process.execPath, ["node_modules/next/dist/bin/next", "build"], {
+    quiet: true,
+    environment: { NODE_ENV: "production", NEXT_TELEMETRY_DISABLED: "1" },
+  });
+  if (code !== 0) {
+    say(printed);
+    stop("The build failed; its own words stand above.");
+  }
+  writeFileSync(stamp, wanted);
+}
+
+/** The secret that signs the sign-in cookie: the one set, else one made once and kept in the data folder. */
+export function authSecret(folder) {
+  if (process.env.AUTH_SECRET) return process.env.AUTH_SECRET;
+  const path = `${folder}/auth-secret`;
+  if (!existsSync(path)) writeFileSync(path, randomBytes(48).toString("base64url"), { mode: 0o600 });
+  return readFileSync(path, "utf8").trim();
+}
+
+function readOr(path) {
+  try {
+    return readFileSync(path, "utf8");
+  } catch {
+    return "";
+  }
+}
+
+function hashOf(names) {
+  const hash = createHash("sha256");
+  for (const name of names) {
+    for (const path of filesBelow(`${home}${name}`)) {
+      hash.update(path.slice(home.length)).update(readFileSync(path));
+    }
+  }
+  return hash.digest("hex");
+}
+
+function filesBelow(path) {
+  if (!existsSync(path)) return [];
+  if (!statSync(path).isDirectory()) return [path];
+  return readdirSync(path)
+    .sort()
+    .flatMap((name) => filesBelow(`${path}/${name}`));
+}
