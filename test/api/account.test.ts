@@ -1,0 +1,96 @@
+import { eq } from "drizzle-orm";
+import { describe, expect, it } from "vitest";
+import { notice } from "@/db/schema/notices";
+import { account } from "@/db/schema/people";
+import { hashOfToken } from "@/server/auth/link-token";
+import { passwordFits } from "@/server/auth/password";
+import { keepLink } from "@/server/data/accounts";
+import { makeAcademy, WHO } from "../helpers/academy";
+
+const GOOD = "four unrelated words here";
+
+async function withLink(lifeMs = 3_600_000) {
+  const academy = await makeAcademy();
+  const token = "a-token-of-more-than-twenty-characters";
+  await keepLink(academy.db, {
+    tokenHash: hashOfToken(token),
+    personId: WHO.guardian,
+    purpose: "reset",
+    nowMs: academy.clock.ms,
+    expiresAtMs: academy.clock.ms + lifeMs,
+  });
+  return { academy, token };
+}
+
+describe("single-use links", () => {
+  it("set the password once, end every sign-in, and are spent", async () => {
+    const { academy, token } = await withLink();
+    const nobody = await academy.as(null);
+    await nobody.account.useLink({ token, password: GOOD });
+    const [row] = await academy.db.select().from(account).where(eq(account.personId, WHO.guardian));
+    expect(await passwordFits(GOOD, row?.passwordHash ?? null)).toBe(true);
+    await expect((await academy.as(WHO.guardian)).account.me({})).rejects.toMatchObject({
+      code: "UNAUTHORIZED",
+    });
+    const before = academy.snapshot();
+    await expect(nobody.account.useLink({ token, password: GOOD })).rejects.toMatchObject({
+      code: "NOT_FOUND",
+    });
+    expect(academy.snapshot()).toBe(before);
+  });
+
+  it("expire, and refuse a weak password without being spent", async () => {
+    const { academy, token } = await withLink();
+    const nobody = await academy.as(null);
+    await expect(nobody.account.useLink({ token, password: "short" })).rejects.toMatchObject({
+      code: "BAD_REQUEST",
+    });
+    academy.clock.ms += 3_600_000;
+    const later = await academy.as(null);
+    await expect(later.account.useLink({ token, password: GOOD })).rejects.toMatchObject({
+      code: "NOT_FOUND",
+    });
+  });
+
+  it("are sent for an address that has an account, and the answer is the same for one that has none", async () => {
+    const academy = await makeAcademy();
+    const nobody = await academy.as(null);
+    const [row] = await academy.db.select().from(account).where(eq(account.personId, WHO.guardian));
+    const known = await nobody.account.askReset({ email: row?.email ?? "" });
+    expect(known).toEqual({ done: true });
+    expect((await academy.db.select().from(notice)).map((each) => each.toPersonId)).toEqual([WHO.guardian]);
+    expect(await nobody.account.askReset({ email: "nobody@test.example" })).toEqual(known);
+    expect(await academy.db.select().from(notice)).toHaveLength(1);
+  });
+});
+
+describe("sign-ins", () => {
+  it("end at once, and only one's own", async () => {
+    const academy = await makeAcademy();
+    await (await academy.as(WHO.coach)).account.endSignIn({ signInId: `sgn_${WHO.guardian}` });
+    const guardian = await academy.as(WHO.guardian);
+    expect((await guardian.account.me({})).personId).toBe(WHO.guardian);
+    await guardian.account.endSignIn({ signInId: `sgn_${WHO.guardian}` });
+    await expect((await academy.as(WHO.guardian)).account.me({})).rejects.toMatchObject({
+      code: "UNAUTHORIZED",
+    });
+  });
+});
+
+describe("a repeated command", () => {
+  it("is answered as before and changes nothing; with other content it is refused", async () => {
+    const academy = await makeAcademy();
+    const requestId = "0b5a3f0e-1111-4222-8333-444455556666";
+    const first = await academy.as(null, requestId);
+    const email =
+      (await academy.db.select().from(account).where(eq(account.personId, WHO.coach)))[0]?.email ?? "";
+    await first.account.askReset({ email });
+    const before = academy.snapshot();
+    expect(await first.account.askReset({ email })).toEqual({ done: true });
+    expect(academy.snapshot()).toBe(before);
+    await expect(first.account.askReset({ email: "other@test.example" })).rejects.toMatchObject({
+      code: "CONFLICT",
+    });
+    expect(academy.snapshot()).toBe(before);
+  });
+});

@@ -1,0 +1,244 @@
+import Database from "better-sqlite3";
+import { drizzle } from "drizzle-orm/better-sqlite3";
+import { applyMigrations } from "@/db/apply-migrations";
+import type { Connections, Db } from "@/db/client";
+import { checkpoint } from "@/db/schema/checkpoints";
+import { coachHours } from "@/db/schema/coaches";
+import { rate } from "@/db/schema/ledger";
+import {
+  academy,
+  account,
+  athlete,
+  consent,
+  guardianship,
+  person,
+  signIn,
+  staffRole,
+} from "@/db/schema/people";
+import { lane, site, siteHours } from "@/db/schema/sites";
+import { appRouter } from "@/server/api/root";
+import { createCallerFactory } from "@/server/api/trpc";
+import { actorOfSignIn } from "@/server/data/access";
+import { CHARGE_KINDS } from "@/server/domain/ledger/charge-kind";
+import { STARTING_LIBRARY } from "@/server/domain/mechanics/starting-library";
+import { STARTING_SETTINGS } from "@/server/domain/people/academy-settings";
+import { VIDEO_CONSENT } from "@/server/domain/people/consent";
+
+/** A moving clock: tests set it by hand. */
+export interface Clock {
+  ms: number;
+}
+
+/** A small academy on a fresh in-memory database with the real migrations. */
+export interface TestAcademy {
+  connections: Connections;
+  db: Db;
+  sqlite: Database.Database;
+  clock: Clock;
+  /** A caller of every procedure as this person; null is nobody. */
+  as: (personId: string | null, requestId?: string) => Promise<ReturnType<typeof createCaller>>;
+  /** Every row of every table, to show that nothing was written. */
+  snapshot: () => string;
+}
+
+const createCaller = createCallerFactory(appRouter);
+
+/** Wed 25 Nov 2026, 15:00 in New York. */
+export const TEST_NOW_MS = Date.UTC(2026, 10, 25, 20, 0);
+export const ZONE = "America/New_York";
+
+/** The people of the test academy; athletes' ids are `ath_*`, persons' `per_*`. */
+export const WHO = {
+  admin: "per_admin",
+  coach: "per_coach",
+  otherCoach: "per_other_coach",
+  guardian: "per_guardian",
+  otherGuardian: "per_other_guardian",
+  /** 12 years old, right-handed, of `guardian`, with `coach`. */
+  child: { athleteId: "ath_child", personId: "per_child" },
+  /** 16 years old, left-handed, of `guardian`, with `coach`. */
+  teen: { athleteId: "ath_teen", personId: "per_teen" },
+  /** 19 years old, acts for themselves, with `coach`. */
+  adult: { athleteId: "ath_adult", personId: "per_adult" },
+  /** 12 years old, of `otherGuardian`, with `otherCoach`. */
+  stranger: { athleteId: "ath_stranger", personId: "per_stranger" },
+  site: "site_north",
+  moundLane: "lane_1",
+  secondMoundLane: "lane_2",
+  flatLane: "lane_3",
+} as const;
+
+const CREATED_MS = Date.UTC(2026, 0, 5, 15, 0);
+
+/** Builds the academy: everybody has consented, every kind has a rate, the site is open Mon-Sat 14:00 to 21:00. */
+export async function makeAcademy(): Promise<TestAcademy> {
+  const sqlite = new Database(":memory:");
+  sqlite.pragma("foreign_keys = ON");
+  applyMigrations(sqlite);
+  const db = drizzle(sqlite);
+  const connections: Connections = {
+    writer: db,
+    reader: db,
+    execute: (statement) => void sqlite.exec(statement),
+    inTransaction: () => sqlite.inTransaction,
+    close: () => sqlite.close(),
+  };
+  const clock = { ms: TEST_NOW_MS };
+  await fillPlaces(db);
+  await fillPeople(db);
+  return {
+    connections,
+    db,
+    sqlite,
+    clock,
+    as: async (personId, requestId) =>
+      createCaller({
+        connections,
+        actor: personId ? await actorOfSignIn(db, `sgn_${personId}`, clock.ms) : null,
+        nowMs: clock.ms,
+        requestId: requestId ?? null,
+        address: "test",
+      }),
+    snapshot: () => snapshotOf(sqlite),
+  };
+}
+
+async function fillPlaces(db: Db) {
+  await db.insert(academy).values({
+    id: "academy",
+    isDemo: false,
+    ...STARTING_SETTINGS,
+    name: "Test academy",
+    createdAtMs: CREATED_MS,
+  });
+  await db.insert(site).values({ id: WHO.site, name: "North site", zone: ZONE, address: "1 Mill Lane" });
+  for (const weekday of [1, 2, 3, 4, 5, 6]) {
+    await db
+      .insert(siteHours)
+      .values({ id: `sh_${weekday}`, siteId: WHO.site, weekday, opensMin: 840, closesMin: 1260 });
+  }
+  await db.insert(lane).values([
+    { id: WHO.moundLane, siteId: WHO.site, name: "Lane 1", kind: "mound" },
+    { id: WHO.secondMoundLane, siteId: WHO.site, name: "Lane 2", kind: "mound" },
+    { id: WHO.flatLane, siteId: WHO.site, name: "Lane 3", kind: "flat" },
+  ]);
+  for (const kind of CHARGE_KINDS) {
+    await db.insert(rate).values({
+      id: `rate_${kind}`,
+      kind,
+      priceCents: kind === "review" ? 3500 : 8000,
+      currency: "USD",
+      effectiveFrom: "2026-01-01",
+    });
+  }
+  for (const [position, each] of STARTING_LIBRARY.entries()) {
+    await db.insert(checkpoint).values({
+      ...each,
+      views: JSON.stringify(each.views),
+      cues: JSON.stringify(each.cues),
+      drills: JSON.stringify(each.drills),
+      position,
+    });
+  }
+}
+
+async function fillPeople(db: Db) {
+  const adults: [string, string, string][] = [
+    [WHO.admin, "Ada", "Frost"],
+    [WHO.coach, "Cole", "Rivers"],
+    [WHO.otherCoach, "Dana", "Field"],
+    [WHO.guardian, "Gwen", "Marsh"],
+    [WHO.otherGuardian, "Otto", "Stone"],
+  ];
+  for (const [id, givenName, familyName] of adults) await addPerson(db, id, givenName, familyName);
+  await db.insert(staffRole).values([
+    { personId: WHO.admin, role: "admin" },
+    { personId: WHO.coach, role: "coach" },
+    { personId: WHO.otherCoach, role: "coach" },
+  ]);
+  for (const coachPersonId of [WHO.coach, WHO.otherCoach]) {
+    for (const weekday of [1, 2, 3, 4, 5, 6]) {
+      await db.insert(coachHours).values({
+        id: `ch_${coachPersonId}_${weekday}`,
+        coachPersonId,
+        siteId: WHO.site,
+        weekday,
+        startsMin: 840,
+        endsMin: 1260,
+      });
+    }
+  }
+  await addAthlete(db, WHO.child, "Kit", "Marsh", "2014-05-10", "right", WHO.coach, WHO.guardian);
+  await addAthlete(db, WHO.teen, "Robin", "Marsh", "2010-03-02", "left", WHO.coach, WHO.guardian);
+  await addAthlete(db, WHO.adult, "Sam", "Vale", "2007-08-20", "right", WHO.coach, null);
+  await addAthlete(
+    db,
+    WHO.stranger,
+    "Pip",
+    "Stone",
+    "2014-01-15",
+    "right",
+    WHO.otherCoach,
+    WHO.otherGuardian,
+  );
+}
+
+/** A person with an account and a live sign-in `sgn_<personId>`. */
+export async function addPerson(db: Db, id: string, givenName: string, familyName: string) {
+  const email = `${givenName}.${familyName}.${id}@test.example`.toLowerCase();
+  await db.insert(person).values({ id, givenName, familyName, email, createdAtMs: CREATED_MS });
+  await db.insert(account).values({ personId: id, email, createdAtMs: CREATED_MS });
+  await db.insert(signIn).values({
+    id: `sgn_${id}`,
+    personId: id,
+    device: "test",
+    createdAtMs: CREATED_MS,
+    lastSeenAtMs: CREATED_MS,
+    expiresAtMs: TEST_NOW_MS + 365 * 86_400_000,
+  });
+}
+
+/** An athlete with a guardian (or none, when of age) and consent to video. */
+export async function addAthlete(
+  db: Db,
+  ids: { athleteId: string; personId: string },
+  givenName: string,
+  familyName: string,
+  bornOn: string,
+  throws: "right" | "left",
+  coachPersonId: string,
+  guardianPersonId: string | null,
+) {
+  await addPerson(db, ids.personId, givenName, familyName);
+  await db.insert(athlete).values({
+    id: ids.athleteId,
+    personId: ids.personId,
+    bornOn,
+    throws,
+    homeSiteId: WHO.site,
+    coachPersonId,
+    ruleBookId: "usa-baseball-2018",
+    joinedOn: "2026-01-05",
+  });
+  if (guardianPersonId) {
+    await db.insert(guardianship).values({ guardianPersonId, athleteId: ids.athleteId, sinceMs: CREATED_MS });
+  }
+  await db.insert(consent).values({
+    id: `con_${ids.athleteId}`,
+    athleteId: ids.athleteId,
+    personId: guardianPersonId ?? ids.personId,
+    purpose: "video",
+    kind: "given",
+    textVersion: VIDEO_CONSENT.version,
+    atMs: CREATED_MS,
+  });
+}
+
+function snapshotOf(sqlite: Database.Database): string {
+  const tables = sqlite
+    .prepare("SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY name")
+    .all() as { name: string }[];
+  return JSON.stringify(
+    tables.map(({ name }) => [name, sqlite.prepare(`SELECT * FROM "${name}" ORDER BY rowid`).all()]),
+  );
+}
