@@ -7,6 +7,7 @@ import { Text } from "react-aria-components/Text";
 import styles from "./choice.module.css";
 import field from "./field.module.css";
 import { fieldRoot } from "./field-frame";
+import { joinClasses } from "./join-classes";
 
 /** What a {@link Checkbox} takes. */
 export interface CheckboxProps {
@@ -44,11 +45,11 @@ export function Checkbox(props: CheckboxProps) {
         <span>{label}</span>
       </CheckboxButton>
       {hint ? (
-        <Text slot="description" className={field.hint}>
+        <Text slot="description" className={joinClasses(field.hint, styles.checkNote)}>
           {hint}
         </Text>
       ) : null}
-      <FieldError className={field.error}>{error}</FieldError>
+      <FieldError className={joinClasses(field.error, styles.checkNote)}>{error}</FieldError>
     </CheckboxField>
   );
 }

@@ -19,7 +19,7 @@ export interface Column<Row> {
   isRowHeading?: boolean;
   /** As narrow as its content. */
   isFit?: boolean;
-  /** The cell of the last, summing line. */
+  /** The cell of the last, summing line; that line's heading is "In all" unless given here. */
   total?: ReactNode;
 }
 
@@ -79,7 +79,7 @@ export function Table<Row>(props: TableProps<Row>) {
             <tr role="row">
               {columns.map((column) => (
                 <Cell key={column.key} column={column}>
-                  {column.total}
+                  {column.total ?? (column.isRowHeading ? "In all" : null)}
                 </Cell>
               ))}
             </tr>

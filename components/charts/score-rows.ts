@@ -1,0 +1,36 @@
+import { type CalendarDay, daysBetween } from "@/server/domain/time/calendar-day";
+import type { TimeAxis } from "./time-axis";
+
+/** One judgement on a scale of steps from 0. */
+export interface ScorePoint {
+  day: CalendarDay;
+  score: number;
+}
+
+/** Judgements that belong together, e.g. those from one camera view. */
+export interface ScoreSeries {
+  name: string;
+  points: readonly ScorePoint[];
+}
+
+/** One judgement as the chart draws it: days since the axis began, and the score under its series' number. */
+export interface ScoreRow {
+  offset: number;
+  day: CalendarDay;
+  [series: `s${number}`]: number;
+}
+
+/** All judgements of all series in the order of their days; several on one day keep the order they came in. */
+export function scoreRows(series: readonly ScoreSeries[], axis: TimeAxis): ScoreRow[] {
+  return series
+    .flatMap(({ points }, index) =>
+      points.map(
+        (point): ScoreRow => ({
+          offset: daysBetween(axis.startDay, point.day),
+          day: point.day,
+          [`s${index}` as const]: point.score,
+        }),
+      ),
+    )
+    .sort((a, b) => a.offset - b.offset);
+}
