@@ -2,13 +2,13 @@ import { describe, expect, it } from "vitest";
 import {
   CAMERA_VIEW_WORDS,
   CAMERA_VIEWS,
+  DELIVERY_EVENTS,
+  DELIVERY_PHASES,
   EVENT_THAT_OPENS,
   EVENT_WORDS,
-  DELIVERY_EVENTS,
   eventOrder,
   isApproximate,
   PHASE_WORDS,
-  DELIVERY_PHASES,
   phaseOrder,
 } from "@/server/domain/mechanics/delivery";
 import { cameraPlace, sideWord, throwsTowards } from "@/server/domain/mechanics/handedness";

@@ -2,9 +2,9 @@ import { describe, expect, it } from "vitest";
 import { canBeJudgedFrom, checkpointSchema, inDeliveryOrder } from "@/server/domain/mechanics/checkpoint";
 import {
   CAMERA_VIEWS,
+  DELIVERY_PHASES,
   EVENT_THAT_OPENS,
   eventOrder,
-  DELIVERY_PHASES,
   phaseOrder,
 } from "@/server/domain/mechanics/delivery";
 import { DAVIS_2009 } from "@/server/domain/mechanics/source-names";
@@ -28,7 +28,9 @@ describe("the starting library", () => {
   });
 
   it("covers every phase, from every camera view, in the delivery's order", () => {
-    expect(DELIVERY_PHASES.filter((phase) => !STARTING_LIBRARY.some((one) => one.phase === phase))).toEqual([]);
+    expect(DELIVERY_PHASES.filter((phase) => !STARTING_LIBRARY.some((one) => one.phase === phase))).toEqual(
+      [],
+    );
     expect(
       CAMERA_VIEWS.filter((view) => !STARTING_LIBRARY.some((one) => canBeJudgedFrom(one, view))),
     ).toEqual([]);
