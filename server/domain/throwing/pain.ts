@@ -1,6 +1,6 @@
-import type { Relation } from "@/server/domain/access/relation";
-import { OF_AGE_YEARS } from "@/server/domain/people/person";
-import { type CalendarDay, isCalendarDay } from "@/server/domain/time/calendar-day";
+import type { Relation } from "../access/relation";
+import { OF_AGE_YEARS } from "../people/person";
+import { type CalendarDay, isCalendarDay } from "../time/calendar-day";
 
 /** What stops an arm: pain, or fatigue that is not the usual. */
 export const PAIN_KINDS = ["pain", "unusual_fatigue"] as const;

@@ -9,6 +9,7 @@ import type {
   PainReason,
   RestOwed,
 } from "./limit-reason";
+import type { PainKind } from "./pain";
 import type { PitchesAllowed } from "./pitches-allowed";
 
 /**
@@ -16,7 +17,8 @@ import type { PitchesAllowed } from "./pitches-allowed";
  * "no throwing: pain reported", "no published limit". A number is never worded as a permission.
  */
 export function limitInWords(answer: PitchesAllowed): string {
-  if (answer.status === "pain") return "no throwing: pain reported";
+  const pain = answer.reasons.find((reason) => reason.kind === "pain");
+  if (pain) return `no throwing: ${PAIN_WORDS[pain.painKind].toLowerCase()} reported`;
   if (answer.pitches === null) return "no published limit";
   return answer.pitches === 0 ? "none by the book" : `at most ${answer.pitches} by the book`;
 }
@@ -57,8 +59,7 @@ function sentenceFor(reason: LimitReason, answer: PitchesAllowed): string {
 }
 
 function painSentence({ painKind, feltOn, clearedBy }: PainReason): string {
-  const what = painKind === "pain" ? "Pain" : "Unusual fatigue";
-  return `${what} was reported on ${dayInWords(feltOn)}: no throwing until the ${clearedBy} clears it.`;
+  return `${PAIN_WORDS[painKind]} was reported on ${dayInWords(feltOn)}: no throwing until the ${clearedBy} clears it.`;
 }
 
 function restSentence(reason: RestOwed, firstFreeDay: CalendarDay | null): string {
@@ -99,6 +100,8 @@ function thrownOrPlanned({ entryIds, plannedIds }: Causes): string {
 
 /** By how many came before it: the third day is the one after two. */
 const ORDINALS = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth"];
+
+const PAIN_WORDS: Record<PainKind, string> = { pain: "Pain", unusual_fatigue: "Unusual fatigue" };
 
 const COUNT_WORDS = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
 
