@@ -46,7 +46,7 @@ export function ScoreChart({ title, series, axis, words, table }: ScoreChartProp
       <div className={styles.chart}>
         <ResponsiveContainer width="100%" height="100%">
           <LineChart data={scoreRows(series, axis)} margin={{ top: 10, right: 16, bottom: 0, left: 0 }}>
-            <CartesianGrid vertical={false} stroke="var(--line)" />
+            <CartesianGrid vertical={false} syncWithTicks stroke="var(--line)" />
             <XAxis
               dataKey="offset"
               type="number"
@@ -54,6 +54,7 @@ export function ScoreChart({ title, series, axis, words, table }: ScoreChartProp
               ticks={[...labels.keys()]}
               tickFormatter={(offset: number) => labels.get(offset) ?? ""}
               tick={{ fill: "var(--dusk)", fontSize: 12 }}
+              tickMargin={6}
               stroke="var(--field)"
               allowDuplicatedCategory={false}
             />
@@ -63,6 +64,7 @@ export function ScoreChart({ title, series, axis, words, table }: ScoreChartProp
               ticks={words.map((_, step) => step)}
               tickFormatter={(step: number) => words[step] ?? ""}
               tick={{ fill: "var(--dusk)", fontSize: 12 }}
+              padding={{ top: 6, bottom: 14 }}
               width={64}
               axisLine={false}
               tickLine={false}
@@ -78,7 +80,7 @@ export function ScoreChart({ title, series, axis, words, table }: ScoreChartProp
               <Line
                 key={name}
                 name={name}
-                dataKey={`s${index}`}
+                dataKey={(row: ScoreRow) => (row.series === index ? row.score : null)}
                 type="stepAfter"
                 stroke="var(--dusk)"
                 strokeWidth={1.25}
@@ -135,14 +137,7 @@ function ScoreTip({ row, series, words }: ScoreTipProps) {
   return (
     <div className={styles.tip}>
       <b>{dayInWords(row.day, { withYear: true })}</b>
-      {series.map(({ name }, index) => {
-        const score = row[`s${index}`];
-        return score === undefined ? null : (
-          <div key={name}>
-            {name}: {words[score] ?? score}
-          </div>
-        );
-      })}
+      {series[row.series]?.name}: {words[row.score] ?? row.score}
     </div>
   );
 }

@@ -13,24 +13,26 @@ export interface ScoreSeries {
   points: readonly ScorePoint[];
 }
 
-/** One judgement as the chart draws it: days since the axis began, and the score under its series' number. */
+/** One judgement as the chart draws it. */
 export interface ScoreRow {
+  /** Days since the axis began. */
   offset: number;
   day: CalendarDay;
-  [series: `s${number}`]: number;
+  /** Which series it belongs to, counted from 0. */
+  series: number;
+  score: number;
 }
 
 /** All judgements of all series in the order of their days; several on one day keep the order they came in. */
 export function scoreRows(series: readonly ScoreSeries[], axis: TimeAxis): ScoreRow[] {
   return series
     .flatMap(({ points }, index) =>
-      points.map(
-        (point): ScoreRow => ({
-          offset: daysBetween(axis.startDay, point.day),
-          day: point.day,
-          [`s${index}` as const]: point.score,
-        }),
-      ),
+      points.map(({ day, score }) => ({
+        offset: daysBetween(axis.startDay, day),
+        day,
+        series: index,
+        score,
+      })),
     )
     .sort((a, b) => a.offset - b.offset);
 }

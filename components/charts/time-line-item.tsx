@@ -46,7 +46,6 @@ export function TimeLineMark({ placed, row, hatchId, isEntry, isActive, onActive
   }
   return (
     // biome-ignore lint/a11y/useSemanticElements: a drawing has no button of its own
-    // biome-ignore lint/a11y/useKeyWithClickEvents: the focus alone reads it out, a key has nothing to add
     <g role="button" {...shared} onClick={() => onActive(item.id)}>
       {drawing}
     </g>
@@ -59,7 +58,7 @@ function Drawing({ placed, row, hatchId }: Pick<TimeLineMarkProps, "placed" | "r
   const width = asPercent(Math.max(0, placed.to - placed.from));
   if (placed.item.kind === "mark") {
     return (
-      <svg x={x} y={y} width="1" height={LANE_PX} overflow="visible">
+      <svg x={x} y={y} width="1" height={LANE_PX} overflow="visible" aria-hidden="true">
         <rect className={styles.hit} x="-12" y="1" width="24" height="24" rx="2" />
         <path
           className={joinClasses(styles.shape, placed.item.look === "square" && styles.solid)}
@@ -71,14 +70,14 @@ function Drawing({ placed, row, hatchId }: Pick<TimeLineMarkProps, "placed" | "r
   if (placed.item.kind === "bar") {
     const height = ((placed.item.value ?? 0) / row.maxValue) * (BAR_ROW_PX - 4);
     return (
-      <svg x={x} y={row.topPx + ROW_AIR_PX} width={width} height={BAR_ROW_PX}>
+      <svg x={x} y={row.topPx + ROW_AIR_PX} width={width} height={BAR_ROW_PX} aria-hidden="true">
         <rect className={styles.hit} width="100%" height="100%" />
         <rect className={styles.bar} x="12%" width="76%" y={BAR_ROW_PX - height} height={height} />
       </svg>
     );
   }
   return (
-    <svg x={x} y={y} width={width} height={LANE_PX} overflow="visible">
+    <svg x={x} y={y} width={width} height={LANE_PX} overflow="visible" aria-hidden="true">
       <rect className={styles.hit} width="100%" height="24" y="1" rx="2" />
       <Span look={placed.item.look} hatchId={hatchId}>
         {placed.item.state || placed.item.label}

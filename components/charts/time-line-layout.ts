@@ -1,4 +1,4 @@
-import type { CalendarDay } from "@/server/domain/time/calendar-day";
+import { addDays, type CalendarDay } from "@/server/domain/time/calendar-day";
 import { dayInWords } from "@/server/domain/time/words";
 import { placeOn, type TimeAxis } from "./time-axis";
 
@@ -63,18 +63,22 @@ export const ROW_AIR_PX = 5;
 
 /**
  * Rows under one another and their items in lanes: spans that overlap stand one lane lower, the earliest uppermost.
- * Marks take no room. Items that lie outside the axis or name no row are left out.
+ * Marks take no room. What is still so ends with `today`, or with the axis when no today is given. Items that lie
+ * outside the axis or name no row are left out.
  */
 export function placeRows(
   rows: readonly TimeLineRow[],
   items: readonly TimeLineItem[],
   axis: TimeAxis,
+  today?: CalendarDay,
 ): PlacedRow[] {
+  const openEnd = today === undefined ? 1 : placeOn(axis, addDays(today, 1));
   let topPx = 0;
   return rows.map((row) => {
     const placed = placeInLanes(
       items.filter((item) => item.row === row.key && isOn(axis, item)),
       axis,
+      openEnd,
     );
     const hasBars = placed.some(({ item }) => item.kind === "bar");
     const lanes = 1 + Math.max(0, ...placed.map(({ lane }) => lane));
@@ -104,14 +108,14 @@ function isOn(axis: TimeAxis, item: TimeLineItem): boolean {
   return item.endDay === null || item.endDay > axis.startDay;
 }
 
-function placeInLanes(items: readonly TimeLineItem[], axis: TimeAxis): PlacedItem[] {
+function placeInLanes(items: readonly TimeLineItem[], axis: TimeAxis, openEnd: number): PlacedItem[] {
   const laneEnds: number[] = [];
   return [...items]
     .sort((a, b) => (a.startDay === b.startDay ? a.id.localeCompare(b.id) : a.startDay < b.startDay ? -1 : 1))
     .map((item) => {
       const from = placeOn(axis, item.startDay);
       if (item.kind === "mark") return { item, lane: 0, from, to: from };
-      const to = item.endDay === null ? 1 : placeOn(axis, item.endDay);
+      const to = item.endDay === null ? Math.max(from, openEnd) : placeOn(axis, item.endDay);
       if (item.kind === "bar") return { item, lane: 0, from, to };
       const free = laneEnds.findIndex((end) => end <= from);
       const lane = free === -1 ? laneEnds.length : free;

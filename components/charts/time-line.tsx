@@ -21,7 +21,7 @@ export interface TimeLineProps {
   rows: readonly TimeLineRow[];
   items: readonly TimeLineItem[];
   axis: TimeAxis;
-  /** Marked by a broken line when it lies on the axis. */
+  /** Marked by a broken line when it lies on the axis; what is still so is drawn up to it. */
   today?: CalendarDay;
 }
 
@@ -41,7 +41,7 @@ export function TimeLine({ label, rows, items, axis, today }: TimeLineProps) {
   const hatchId = `hatch${useId().replaceAll(/\W/g, "")}`;
   const scroll = useRef<HTMLDivElement>(null);
   const [activeId, setActiveId] = useState<string | null>(null);
-  const placed = placeRows(rows, items, axis);
+  const placed = placeRows(rows, items, axis, today);
   const active = items.find((item) => item.id === activeId);
   const entryId = active ? active.id : entryItem(placed);
   const heightPx = (placed.at(-1)?.topPx ?? 0) + (placed.at(-1)?.heightPx ?? 0);
@@ -62,7 +62,7 @@ export function TimeLine({ label, rows, items, axis, today }: TimeLineProps) {
   return (
     <figure className={styles.figure}>
       <div ref={scroll} className={styles.scroll}>
-        <div className={styles.grid}>
+        <div className={styles.track}>
           <Names rows={placed} heightPx={heightPx + AXIS_PX} />
           <div className={styles.plot}>
             <svg
@@ -137,7 +137,7 @@ interface GroundProps {
 function Ground({ rows, axis, today, heightPx, hatchId }: GroundProps) {
   const isTodayOn = today !== undefined && today >= axis.startDay && today < axis.endDay;
   return (
-    <g aria-hidden="true">
+    <g>
       <defs>
         <pattern
           id={hatchId}
@@ -153,7 +153,13 @@ function Ground({ rows, axis, today, heightPx, hatchId }: GroundProps) {
         <line key={row.key} className={styles.rule} x1="0" x2="100%" y1={topPx + rowPx} y2={topPx + rowPx} />
       ))}
       {monthTicks(axis).map((tick) => (
-        <svg key={tick.day} x={asPercent(placeOn(axis, tick.day))} width="1" overflow="visible">
+        <svg
+          key={tick.day}
+          x={asPercent(placeOn(axis, tick.day))}
+          width="1"
+          overflow="visible"
+          aria-hidden="true"
+        >
           <line className={styles.rule} y1="0" y2={heightPx + 8} />
           <text className={styles.tick} x="5" y={heightPx + 20}>
             {tick.label}
@@ -161,7 +167,7 @@ function Ground({ rows, axis, today, heightPx, hatchId }: GroundProps) {
         </svg>
       ))}
       {isTodayOn ? (
-        <svg x={asPercent(placeOn(axis, today))} width="1" overflow="visible">
+        <svg x={asPercent(placeOn(axis, today))} width="1" overflow="visible" aria-hidden="true">
           <line className={styles.today} y1="0" y2={heightPx} />
         </svg>
       ) : null}

@@ -7,6 +7,7 @@ import { Popover } from "react-aria-components/Popover";
 import { Button } from "./button";
 import type { ButtonLook } from "./button-look";
 import { Icon } from "./icons";
+import { joinClasses } from "./join-classes";
 import styles from "./popover.module.css";
 
 /** One line of a menu: an act, or a way to another page. */
@@ -68,7 +69,7 @@ function Entry({ entry }: { entry: MenuEntry }) {
       href={entry.href}
       onAction={entry.onAction}
       isDisabled={entry.isDisabled}
-      className={styles.item}
+      className={joinClasses(styles.item, styles.plain)}
     >
       <span className={styles.words}>
         {entry.label}
