@@ -32,7 +32,7 @@ export function query<In extends z.ZodType, Out extends z.ZodType>(definition: D
     wired(async () => {
       const parsed = input as z.output<In>;
       const scope = await authorise(definition, ctx, ctx.connections.reader, parsed);
-      return definition.run(scope, parsed, undefined);
+      return (await definition.run(scope, parsed, undefined)) as never;
     }),
   );
 }
@@ -48,7 +48,13 @@ export function command<In extends z.ZodType, Out extends z.ZodType, Prepared = 
       const prepared = (await definition.prepare?.(parsed, ctx)) as Prepared;
       return unitOfWork(ctx.connections, async (tx) => {
         const scope = await authorise(definition, ctx, tx, parsed);
-        return once(tx, ctx, path, parsed, () => definition.run(scope, parsed, prepared));
+        return once(
+          tx,
+          ctx,
+          path,
+          parsed,
+          async () => (await definition.run(scope, parsed, prepared)) as never,
+        );
       });
     }),
   );
@@ -59,7 +65,10 @@ export function openQuery<In extends z.ZodType, Out extends z.ZodType>(
   definition: Omit<Definition<In, Out, OpenScope>, "athlete">,
 ) {
   return declared(definition).query(({ ctx, input }) =>
-    wired(() => definition.run(openScope(ctx, ctx.connections.reader), input as z.output<In>, undefined)),
+    wired(async () => {
+      const scope = openScope(ctx, ctx.connections.reader);
+      return (await definition.run(scope, input as z.output<In>, undefined)) as never;
+    }),
   );
 }
 
@@ -72,7 +81,13 @@ export function openCommand<In extends z.ZodType, Out extends z.ZodType, Prepare
       const parsed = input as z.output<In>;
       const prepared = (await definition.prepare?.(parsed, ctx)) as Prepared;
       return unitOfWork(ctx.connections, async (tx) =>
-        once(tx, ctx, path, parsed, () => definition.run(openScope(ctx, tx), parsed, prepared)),
+        once(
+          tx,
+          ctx,
+          path,
+          parsed,
+          async () => (await definition.run(openScope(ctx, tx), parsed, prepared)) as never,
+        ),
       );
     }),
   );

@@ -19,11 +19,11 @@ import { Refusal } from "@/server/domain/errors/refusal";
 import { passwordProblem } from "@/server/domain/people/password-rules";
 import { LINK_LIFE_MS, LINK_PURPOSES } from "@/server/domain/people/person";
 import { env } from "@/server/env";
+import { DONE, done } from "../done";
 import { command, openCommand, openQuery, query } from "../procedures";
 import { router } from "../trpc";
 
 const nothing = z.strictObject({});
-const done = z.strictObject({ done: z.literal(true) });
 const token = z.string().min(20).max(100);
 const email = z.email().max(200);
 
@@ -106,7 +106,7 @@ export const accountRouter = router({
           nowMs,
         );
       }
-      return { done: true };
+      return DONE;
     },
   }),
 
@@ -150,7 +150,7 @@ export const accountRouter = router({
     output: done,
     async run({ db, actor, nowMs }, input) {
       await endSignIn(db, actor.personId, input.signInId, nowMs);
-      return { done: true };
+      return DONE;
     },
   }),
 });
