@@ -13,16 +13,16 @@ describe("the queue", () => {
   it("runs by due time; of two due together the shorter first, then by id", () => {
     const rounds = [
       round("d", 2000),
-      round("c", 1000),
+      round("c", 1000, 12),
       round("b", 1000),
-      round("a", 1000, 12),
+      round("a", 1000),
       round("e", 500),
     ];
     expect(queueOrder(rounds, 800).map(({ id, lateness }) => [id, lateness])).toEqual([
       ["e", { kind: "late", lateByMs: 300 }],
+      ["c", { kind: "left", leftMs: 200 }],
       ["a", { kind: "left", leftMs: 200 }],
       ["b", { kind: "left", leftMs: 200 }],
-      ["c", { kind: "left", leftMs: 200 }],
       ["d", { kind: "left", leftMs: 1200 }],
     ]);
     expect(queueOrder([], 800)).toEqual([]);
