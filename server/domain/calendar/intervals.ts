@@ -29,15 +29,15 @@ export function common(a: readonly Interval[], b: readonly Interval[]): Interval
 
 /** The instants of the first list that are not in the second. */
 export function without(from: readonly Interval[], taken: readonly Interval[]): Interval[] {
-  let left = merged(from);
-  for (const gap of merged(taken)) {
-    left = left.flatMap((one) => [
-      { startMs: one.startMs, endMs: Math.min(one.endMs, gap.startMs) },
-      { startMs: Math.max(one.startMs, gap.endMs), endMs: one.endMs },
-    ]);
-    left = left.filter((one) => one.startMs < one.endMs);
-  }
-  return left;
+  const gaps = merged(taken);
+  return merged(from).flatMap((one) => {
+    const cuts = gaps.filter((gap) => gap.startMs < one.endMs && one.startMs < gap.endMs);
+    const starts = [one.startMs, ...cuts.map((gap) => gap.endMs)];
+    const ends = [...cuts.map((gap) => gap.startMs), one.endMs];
+    return starts
+      .map((startMs, index) => ({ startMs, endMs: ends[index] ?? one.endMs }))
+      .filter((left) => left.startMs < left.endMs);
+  });
 }
 
 /** Whether `[startMs, endMs)` lies within a single interval of the list. */

@@ -1,5 +1,7 @@
 import { type CalendarDay, instantOf, type MinuteOfDay, weekdayOf } from "@/server/domain/time/calendar-day";
+import type { Interval } from "@/server/domain/time/open-hours";
 import type { SessionRoom } from "./arm-room";
+import { isWithin } from "./intervals";
 
 /** When the family would like to come: ISO weekdays (none named means any), and a span of the site's wall clock. */
 export interface FamilyWish {
@@ -24,22 +26,26 @@ export interface FoundTime {
   reasons: TimeReason[];
 }
 
-/** What makes one time better than another. */
-export interface TimePreferences {
-  preferredCoachId: string | null;
-  wish: FamilyWish | null;
+/**
+ * What the family's wish comes to on one day at a site: the span that a session should lie within, or null when the
+ * day is not wished for.
+ */
+export function wishedSpan(wish: FamilyWish | null, day: CalendarDay, zone: string): Interval | null {
+  if (wish === null) return null;
+  if (wish.weekdays.length > 0 && !wish.weekdays.includes(weekdayOf(day))) return null;
+  return { startMs: instantOf(day, wish.fromMin, zone), endMs: instantOf(day, wish.toMin, zone) };
 }
 
-/** What speaks for a time that fits, in the order of {@link TIME_REASONS}. `zone` is the site's. */
+/** What speaks for a time that fits, in the order of {@link TIME_REASONS}. */
 export function reasonsFor(
   time: Omit<FoundTime, "reasons">,
-  preferences: TimePreferences,
-  zone: string,
+  preferredCoachId: string | null,
+  wished: Interval | null,
 ): TimeReason[] {
   const isShort = time.room.status === "at_most" && !time.room.holdsPlanned;
   const reasons: TimeReason[] = [isShort ? "fewer_pitches" : "full_room"];
-  if (time.coachId === preferences.preferredCoachId) reasons.push("same_coach");
-  if (preferences.wish !== null && isWished(preferences.wish, time, zone)) reasons.push("family_wish");
+  if (time.coachId === preferredCoachId) reasons.push("same_coach");
+  if (wished !== null && isWithin([wished], time.startsAtMs, time.endsAtMs)) reasons.push("family_wish");
   return reasons;
 }
 
@@ -64,10 +70,4 @@ export function bestFirst(times: readonly FoundTime[], limit: number, limitPerDa
     return place <= limitPerDay;
   });
   return spread.slice(0, limit);
-}
-
-function isWished(wish: FamilyWish, time: Omit<FoundTime, "reasons">, zone: string): boolean {
-  if (wish.weekdays.length > 0 && !wish.weekdays.includes(weekdayOf(time.day))) return false;
-  const fromMs = instantOf(time.day, wish.fromMin, zone);
-  return fromMs <= time.startsAtMs && time.endsAtMs <= instantOf(time.day, wish.toMin, zone);
 }

@@ -10,12 +10,12 @@ import {
 } from "./academy-time";
 import { type ArmResting, type RoomOn, type SessionRoom, sessionRoom } from "./arm-room";
 import { isWithin } from "./intervals";
-import { bestFirst, type FoundTime, reasonsFor, type TimePreferences } from "./rank-times";
+import { bestFirst, type FamilyWish, type FoundTime, reasonsFor, wishedSpan } from "./rank-times";
 import { type SessionKind, sessionEndMs } from "./session-kind";
 import { type StartTime, startTimes } from "./start-times";
 
 /** What is looked for, and what is known. The session lies within `[fromMs, toMs)` as a whole. */
-export interface TimeSearch extends AcademyTime, TimePreferences {
+export interface TimeSearch extends AcademyTime {
   kind: SessionKind;
   durationMin: number;
   athleteIds: readonly string[];
@@ -26,6 +26,8 @@ export interface TimeSearch extends AcademyTime, TimePreferences {
   /** How far ahead a start must be, in minutes; 0 for staff who book on the spot. */
   noticeMin: number;
   stepMin?: number;
+  wish: FamilyWish | null;
+  preferredCoachId: string | null;
   roomOn: RoomOn;
   /** The most times given in all, and of one day by the site's calendar. */
   limit: number;
@@ -68,6 +70,7 @@ type ArmOn = (day: CalendarDay) => SessionRoom | ArmResting;
 function timesAt(search: TimeSearch, site: SiteHours, armOn: ArmOn) {
   const starts = possibleStarts(search, site);
   const places = search.coaches.map((coach) => ({ coach, laneAt: firstFreeLane(search, coach, site) }));
+  const wishedOn = rememberByDay((day) => wishedSpan(search.wish, day, site.hours.zone));
   const times: FoundTime[] = [];
   const dryWorkDays = new Map<CalendarDay, boolean>();
   for (const start of starts) {
@@ -79,7 +82,10 @@ function timesAt(search: TimeSearch, site: SiteHours, armOn: ArmOn) {
     }
     for (const { coach, laneAt } of places) {
       const laneId = laneAt(start.startsAtMs, search.kind);
-      if (laneId !== null) times.push(foundTime(search, { start, site, coach, laneId, room }));
+      if (laneId === null) continue;
+      const endsAtMs = sessionEndMs(start.startsAtMs, search.durationMin);
+      const time = { ...start, endsAtMs, siteId: site.id, laneId, coachId: coach.id, room };
+      times.push({ ...time, reasons: reasonsFor(time, search.preferredCoachId, wishedOn(start.day)) });
     }
   }
   return {
@@ -129,30 +135,12 @@ function firstFreeLane(search: TimeSearch, coach: CoachHours, site: SiteHours) {
   };
 }
 
-function foundTime(
-  search: TimeSearch,
-  at: { start: StartTime; site: SiteHours; coach: CoachHours; laneId: string; room: SessionRoom },
-): FoundTime {
-  const { day, startsAtMs } = at.start;
-  const endsAtMs = sessionEndMs(startsAtMs, search.durationMin);
-  const time = {
-    day,
-    startsAtMs,
-    endsAtMs,
-    siteId: at.site.id,
-    laneId: at.laneId,
-    coachId: at.coach.id,
-    room: at.room,
-  };
-  return { ...time, reasons: reasonsFor(time, search, at.site.hours.zone) };
-}
-
 function rememberByDay<Value>(work: (day: CalendarDay) => Value): (day: CalendarDay) => Value {
-  const known = new Map<CalendarDay, Value>();
+  const known = new Map<CalendarDay, { value: Value }>();
   return (day) => {
-    const value = known.get(day) ?? work(day);
-    known.set(day, value);
-    return value;
+    const found = known.get(day) ?? { value: work(day) };
+    known.set(day, found);
+    return found.value;
   };
 }
 
