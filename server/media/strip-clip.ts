@@ -11,11 +11,12 @@ import { undatedMovie } from "./undated-movie";
  * What came of making the copy that may be served.
  *
  * `problem` is that of the source where the source is no clip, or `not_copied` where its codec fits neither MP4
- * nor WebM or the copy did not show the same frames at the same times. There is no file at `to` then.
+ * nor WebM or the copy did not show the same frames at the same times; `byteCount` is the source's. There is no file at
+ * `to` then.
  */
 export type StripOutcome =
   | { problem: null; contentType: "video/mp4" | "video/webm"; facts: ClipFacts }
-  | { problem: ClipProblem | "not_copied" };
+  | { problem: ClipProblem | "not_copied"; byteCount: number };
 
 /** WebM and MKV keep times in whole milliseconds; a copy may differ by that rounding and no more. */
 const TIME_TOLERANCE_MS = 1;
@@ -30,7 +31,7 @@ const TIME_TOLERANCE_MS = 1;
  */
 export async function stripClip(from: string, to: string): Promise<StripOutcome> {
   const source = await probeClip(from);
-  if (source.problem !== null) return { problem: source.problem };
+  if (source.problem !== null) return source;
   const isWebm = source.container === "webm" || /^(vp8|vp09|av01)/.test(source.codec);
   try {
     const isCopied = isWebm ? await copyWebm(from, to) : await copyMp4(from, to);
@@ -43,7 +44,7 @@ export async function stripClip(from: string, to: string): Promise<StripOutcome>
     if (isSystemError(error)) throw error;
   }
   await rm(to, { force: true });
-  return { problem: "not_copied" };
+  return { problem: "not_copied", byteCount: source.byteCount };
 }
 
 function isSameClip(source: ClipFacts, copy: ClipFacts): boolean {

@@ -1,6 +1,8 @@
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { Readable } from "node:stream";
+import { pipeline } from "node:stream/promises";
+import type { ReadableStream as NodeReadableStream } from "node:stream/web";
 
 type Handler = (request: Request) => Promise<Response>;
 
@@ -29,21 +31,10 @@ async function answer(handle: Handler, incoming: IncomingMessage, outgoing: Serv
   }
 }
 
+/** Ends the body when the connection does. */
 async function send(response: Response, outgoing: ServerResponse): Promise<void> {
-  const reader = response.body?.getReader();
-  if (!reader) return void outgoing.end();
-  outgoing.once("close", () => reader.cancel().catch(() => undefined));
-  for (;;) {
-    const { done, value } = await reader.read();
-    if (done || outgoing.destroyed) break;
-    if (!outgoing.write(value)) {
-      await new Promise<void>((resolve) => {
-        outgoing.once("drain", resolve);
-        outgoing.once("close", resolve);
-      });
-    }
-  }
-  outgoing.end();
+  if (response.body === null) return void outgoing.end();
+  await pipeline(Readable.fromWeb(response.body as NodeReadableStream), outgoing);
 }
 
 function webRequest(incoming: IncomingMessage, signal: AbortSignal): Request {

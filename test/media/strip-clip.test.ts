@@ -126,7 +126,7 @@ describe("what cannot be copied", () => {
     ];
     for (const [bytes, problem] of cases) {
       const { outcome, to } = await stripped(bytes);
-      expect(outcome).toEqual({ problem });
+      expect(outcome).toEqual({ problem, byteCount: bytes.byteLength });
       await expect(access(to)).rejects.toThrow("ENOENT");
     }
   });
