@@ -1,6 +1,7 @@
 import { createRequire } from "node:module";
 import type * as Encoding from "h264-mp4-encoder";
 import { BufferSource, BufferTarget, Conversion, Input, MP4, Mp4OutputFormat, Output } from "mediabunny";
+import { undatedMovie } from "@/server/media/undated-movie";
 
 /** The encoder is a classic module: an import by the usual route would be given no names. */
 const { createH264MP4Encoder }: typeof Encoding = createRequire(import.meta.url)("h264-mp4-encoder");
@@ -17,7 +18,7 @@ export type EncodedSize = {
 
 /**
  * Frames as an H.264 MP4 whose index stands first, a key frame every quarter of a second or so, so that a player steps
- * through it quickly and exactly.
+ * through it quickly and exactly. The same frames give the same bytes.
  */
 export async function encodeClip(size: EncodedSize, pixelsOf: FramePixels): Promise<Uint8Array> {
   return indexedFirst(await encodedFrames(size, pixelsOf));
@@ -48,5 +49,7 @@ async function indexedFirst(file: Uint8Array): Promise<Uint8Array> {
   const conversion = await Conversion.init({ input, output });
   await conversion.execute();
   if (target.buffer === null) throw new Error("the clip could not be put together");
-  return new Uint8Array(target.buffer);
+  const bytes = new Uint8Array(target.buffer);
+  undatedMovie(bytes);
+  return bytes;
 }

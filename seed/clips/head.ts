@@ -82,7 +82,7 @@ function drawHair(
     away < 0 ? -radiusPx : edge,
     -radiusPx,
     away < 0 ? edge + radiusPx : radiusPx - edge,
-    radiusPx * 1.55,
+    radiusPx * 1.72,
   );
   context.restore();
 }

@@ -11,7 +11,7 @@ export const CONTACT: Partial<Pose> = {
   pelvisZ: 0.03,
   support: "lead",
   supportFlexionDeg: 40,
-  pelvisYawDeg: 40,
+  pelvisYawDeg: 24,
   trunkYawDeg: 0,
   tiltDeg: -2.1,
   leanDeg: 4,
@@ -29,7 +29,7 @@ export const LAYBACK: Partial<Pose> = {
   pelvisX: 0.59,
   pelvisZ: 0.045,
   supportFlexionDeg: 39,
-  pelvisYawDeg: 82,
+  pelvisYawDeg: 84,
   trunkYawDeg: 84,
   tiltDeg: 14,
   leanDeg: -14,
@@ -38,7 +38,7 @@ export const LAYBACK: Partial<Pose> = {
   leadKneeToward: [1, 0.3, 0.02],
   backKneeToward: [1, -0.6, 0.25],
   throwing: armByAngles(93, 8, 170, 82),
-  glove: armByAngles(48, 30, 62, 105),
+  glove: armByAngles(52, 30, 22, 112),
 };
 
 /** Ball release: front-knee flexion 31.4 and trunk tilt 29.3 degrees (Kageyama et al. 2015, adolescents). */
@@ -54,7 +54,7 @@ export const RELEASE: Partial<Pose> = {
   backFoot: { at: [0.28, 0.03, 0.09], yawDeg: 68, pitchDeg: 76 },
   leadKneeToward: [1, 0.2, 0],
   throwing: armByAngles(94, 6, 112, 24),
-  glove: armByAngles(30, 22, 62, 118),
+  glove: armByAngles(36, 18, -12, 128),
 };
 
 /** The arm slows across the body. */
@@ -69,7 +69,7 @@ export const SLOWING: Partial<Pose> = {
   backFoot: { at: [0.38, 0.13, 0.1], yawDeg: 76, pitchDeg: 86 },
   backKneeToward: [1, -0.4, 0.2],
   throwing: armByAngles(66, 82, -30, 20),
-  glove: armByAngles(26, 10, 40, 110),
+  glove: armByAngles(28, 6, -14, 118),
 };
 
 /** Bent over the front leg, the back foot coming round. */
@@ -85,7 +85,7 @@ export const FOLLOWING: Partial<Pose> = {
   backFoot: { at: [0.68, 0.17, 0.2], yawDeg: 84, pitchDeg: 70 },
   backKneeToward: [1, 0, 0.25],
   throwing: armByAngles(42, 112, -40, 34),
-  glove: armByAngles(28, 0, 30, 95),
+  glove: armByAngles(28, 2, -8, 100),
 };
 
 /** The back foot is down beside the front one. */

@@ -73,7 +73,7 @@ const FAULTS: Record<ClipFault, Fault> = {
   dropping_glove: (pose, timeS, severity) => {
     if (timeS < CONTACT_S || timeS > FINISH_S) return pose;
     const share = timeS === CONTACT_S ? 0.45 * severity : severity;
-    return { ...pose, glove: mixed(pose.glove, armByAngles(18, -50, -10, 14), share) };
+    return { ...pose, glove: mixed(pose.glove, armByAngles(22, 30, 0, 12), share) };
   },
   finish_not_held: (pose, timeS, severity) => (timeS <= RELEASE_S ? pose : fallingOff(pose, timeS, severity)),
   short_stride: (pose, timeS, severity) => {
