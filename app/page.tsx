@@ -4,8 +4,7 @@ import { pageActor, read } from "@/server/api/page-caller";
 
 /** Leads everybody to their own first screen. */
 export default async function FirstPage() {
-  const actor = await pageActor();
-  if (actor) redirect(firstScreenOf(actor));
+  if (await pageActor()) redirect(firstScreenOf(await read((api) => api.account.me({}))));
   const { exists } = await read((api) => api.account.academyExists({}));
   redirect(exists ? "/sign-in" : "/first");
 }

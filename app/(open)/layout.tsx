@@ -1,12 +1,10 @@
-import { cookies } from "next/headers";
 import type { ReactNode } from "react";
+import { chosenTheme } from "@/components/shell/chosen-theme";
 import { PlainShell } from "@/components/shell/plain-shell";
-import { readTheme, THEME_COOKIE } from "@/components/shell/theme";
 
 export default async function OpenLayout({ children }: { children: ReactNode }) {
-  const theme = readTheme((await cookies()).get(THEME_COOKIE)?.value);
   return (
-    <PlainShell homeHref="/" theme={theme}>
+    <PlainShell homeHref="/" theme={await chosenTheme()}>
       {children}
     </PlainShell>
   );

@@ -1,7 +1,7 @@
 import type { NextAuthOptions } from "next-auth";
 import CredentialsProvider from "next-auth/providers/credentials";
 import { nowMs } from "@/server/clock";
-import { accountByEmail, SIGN_IN_LIFE_MS, startSignIn } from "@/server/data/accounts";
+import { accountByEmail, endSignIn, SIGN_IN_LIFE_MS, startSignIn } from "@/server/data/accounts";
 import { connections } from "@/server/data/connections";
 import { newId } from "@/server/data/new-id";
 import { unitOfWork } from "@/server/data/unit-of-work";
@@ -61,6 +61,13 @@ export const authOptions: NextAuthOptions = {
       },
     }),
   ],
+  events: {
+    async signOut({ token }) {
+      const { personId, signInId } = token ?? {};
+      if (typeof personId !== "string" || typeof signInId !== "string") return;
+      await unitOfWork(connections(env.databasePath), (tx) => endSignIn(tx, personId, signInId, nowMs()));
+    },
+  },
   callbacks: {
     jwt({ token, user }) {
       if (user) return { personId: user.id, signInId: (user as { signInId?: string }).signInId };

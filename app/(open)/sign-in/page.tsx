@@ -11,8 +11,7 @@ export default async function SignInPage({
 }: {
   searchParams: Promise<Record<string, string | string[] | undefined>>;
 }) {
-  const actor = await pageActor();
-  if (actor) redirect(firstScreenOf(actor));
+  if (await pageActor()) redirect(firstScreenOf(await read((api) => api.account.me({}))));
   const { exists } = await read((api) => api.account.academyExists({}));
   if (!exists) redirect("/first");
   const { email } = await searchParams;

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { hashOfToken, newLinkToken } from "@/server/auth/link-token";
 import { hashPassword } from "@/server/auth/password";
 import { countTry } from "@/server/auth/sign-in-limits";
+import { findSettings } from "@/server/data/academy-settings";
 import {
   academyExists,
   accountByEmail,
@@ -15,9 +16,10 @@ import {
 } from "@/server/data/accounts";
 import { audit } from "@/server/data/audit";
 import { tellPerson } from "@/server/data/notices";
+import { findPerson, ownAthletes } from "@/server/data/people";
 import { Refusal } from "@/server/domain/errors/refusal";
 import { passwordProblem } from "@/server/domain/people/password-rules";
-import { LINK_LIFE_MS, LINK_PURPOSES } from "@/server/domain/people/person";
+import { fullName, LINK_LIFE_MS, LINK_PURPOSES, STAFF_ROLES } from "@/server/domain/people/person";
 import { env } from "@/server/env";
 import { DONE, done } from "../done";
 import { command, openCommand, openQuery, query } from "../procedures";
@@ -110,24 +112,38 @@ export const accountRouter = router({
     },
   }),
 
-  /** The caller: who, which roles, which athletes. */
+  /** The caller: who, which roles, whose family screens they may open, and at which academy. */
   me: query({
     action: "account.own",
     input: nothing,
     output: z.strictObject({
       personId: z.string(),
       givenName: z.string(),
-      roles: z.array(z.enum(["admin", "coach"])),
+      name: z.string(),
+      roles: z.array(z.enum(STAFF_ROLES)),
       athleteId: z.string().nullable(),
       guardianOf: z.array(z.string()),
+      athletes: z.array(
+        z.strictObject({ athleteId: z.string(), givenName: z.string(), isSelf: z.boolean() }),
+      ),
+      academyName: z.string(),
+      isDemo: z.boolean(),
     }),
-    run: async ({ actor }) => ({
-      personId: actor.personId,
-      givenName: actor.givenName,
-      roles: [...actor.roles],
-      athleteId: actor.athleteId,
-      guardianOf: [...actor.guardianOf],
-    }),
+    async run({ db, actor, nowMs }) {
+      const self = await findPerson(db, actor.personId);
+      const settings = await findSettings(db);
+      return {
+        personId: actor.personId,
+        givenName: actor.givenName,
+        name: fullName(self ?? { givenName: actor.givenName, familyName: "" }),
+        roles: [...actor.roles],
+        athleteId: actor.athleteId,
+        guardianOf: [...actor.guardianOf],
+        athletes: await ownAthletes(db, actor, nowMs),
+        academyName: settings?.name ?? "",
+        isDemo: settings?.isDemo ?? false,
+      };
+    },
   }),
 
   /** Where the caller is signed in. */
