@@ -167,6 +167,13 @@ describe("names in the file", () => {
     );
   });
 
+  it.each(["two\nlines", "two\rlines", "two\r\nlines"])(
+    "are quoted for any kind of line break: %j",
+    (name) => {
+      expect(csvOf(oneLesson(name))).toContain(`,"${name}",`);
+    },
+  );
+
   it("end every line with CRLF, and no line with a bare CR or LF outside quotes", () => {
     const csv = csvOf(oneLesson("plain"));
     expect(csv.endsWith("\r\n")).toBe(true);

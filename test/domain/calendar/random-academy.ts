@@ -143,7 +143,7 @@ export const randomSearch: fc.Arbitrary<RandomSearch> = fc.constantFrom(...SPAN_
       earlyMin: fc.nat({ max: 600 }),
       nowMin: fc.integer({ min: -600, max: 1500 }),
       noticeMin: fc.constantFrom(0, 120),
-      stepMin: fc.constantFrom(15, 20, 30, 7),
+      stepMin: fc.constantFrom(15, 20, 30, 35),
       wish: fc.option(
         fc.record({ weekdays: fc.subarray([1, 2, 3, 6, 7]), fromMin: halfHour(1200), toMin: halfHour(1440) }),
       ),

@@ -123,7 +123,7 @@ function openMinutes(
   const firstDay = Math.ceil((clock.walls[0] ?? Number.NaN) / 1440);
   const midnights = Array.from({ length: 7 }, (_, ahead) => (firstDay + ahead) * 1440);
   const openings = midnights
-    .filter((midnight) => !closedOn.has(dayOfWall(midnight)) && clock.walls.includes(midnight + 1439))
+    .filter((midnight) => !closedOn.has(dayOfWall(midnight)) && clock.firstShown.has(midnight + 1439))
     .flatMap((midnight) =>
       week
         .filter((hours) => hours.weekday === weekdayOfWall(midnight) && hours.opensMin < hours.closesMin)
