@@ -134,7 +134,7 @@ async function canReadLast(track: InputTrack, listed: EncodedPacket[]): Promise<
   const before = listed.at(-2);
   try {
     const last = before === undefined ? await sink.getFirstPacket() : await sink.getNextPacket(before);
-    return listed.length === 0 || (last !== null && last.data.byteLength === last.byteLength);
+    return listed.length === 0 || last !== null;
   } catch (error) {
     if (isSystemError(error)) throw error;
     return false;

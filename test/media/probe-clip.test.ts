@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { type ClipFacts, probeClip } from "@/server/media/probe-clip";
+import { type ClipFacts, MAX_FRAMES, probeClip } from "@/server/media/probe-clip";
 import {
   type ClipShape,
   evenTimesMs,
@@ -123,6 +123,13 @@ describe("a file that is no clip", () => {
     const frameTimesMs = evenTimesMs(5, 10).map((timeMs) => timeMs - 500);
     expect(await probed(await makeClip({ frameTimesMs }))).toMatchObject({ problem: "no_frames" });
   });
+
+  test("is refused: more frames than any clip has, and not one fewer", async () => {
+    const tooMany = await makeClip({ frameTimesMs: evenTimesMs(MAX_FRAMES + 1, 1) });
+    expect(await probed(tooMany)).toMatchObject({ problem: "too_many_frames" });
+    const atMost = await factsOf(await makeClip({ frameTimesMs: evenTimesMs(MAX_FRAMES, 1) }));
+    expect(atMost.frameTimesMs).toHaveLength(MAX_FRAMES);
+  }, 60_000);
 
   test("that does not exist is an error, not an answer", async () => {
     await expect(probeClip(join(folder, "missing"))).rejects.toThrow("ENOENT");

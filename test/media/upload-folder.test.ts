@@ -3,7 +3,7 @@ import { utimesSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { removeStaleUploads } from "@/server/media/upload-folder";
+import { outstandingBytes, removeStaleUploads } from "@/server/media/upload-folder";
 import type { UploadServer } from "@/server/media/upload-server";
 import { scratchFolder } from "../helpers/scratch-folder";
 import { begin, offsetOf, requestFor, sendPiece, sha256Of, UploadDesk } from "../helpers/upload-desk";
@@ -43,6 +43,16 @@ describe("uploads that were given up", () => {
     expect(await removeStaleUploads(desk.baseDir, hourMs, Date.now())).toBe(0);
     expect(await removeStaleUploads(join(folder, "no-such-folder"), hourMs, Date.now())).toBe(0);
   });
+});
+
+test("bytes announced and not yet sent are spoken for on the disk", async () => {
+  const server = desk.server();
+  const [half, none, done] = [await begin(server, 100), await begin(server, 1000), await begin(server, 10)];
+  await sendPiece(server, half, 0, Buffer.alloc(40));
+  await sendPiece(server, done, 0, Buffer.alloc(10));
+  expect(await outstandingBytes(desk.baseDir)).toBe(60 + 1000);
+  await server.handle(requestFor({ method: "DELETE", path: none }));
+  expect(await outstandingBytes(desk.baseDir)).toBe(60);
 });
 
 describe("a connection that drops", () => {
