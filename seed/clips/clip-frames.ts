@@ -1,11 +1,11 @@
 import { type Canvas, createCanvas, type SKRSContext2D } from "@napi-rs/canvas";
 import { ballAt } from "./ball";
-import { bodyOf } from "./body";
 import { type Camera, cameraOf, depthM, pixelOf } from "./camera";
 import type { ClipParameters } from "./clip-parameters";
 import { type Delivery, deliveryOf } from "./delivery";
-import { ink, kitColours, lightColours } from "./palette";
-import { drawPitcher, type Look } from "./pitcher";
+import { lookOf } from "./look";
+import { ink, lightColours } from "./palette";
+import { drawPitcher } from "./pitcher";
 import { drawScenery } from "./scenery";
 import { fillPath, outlineAround } from "./shapes";
 import { EVENT_TIMES_S } from "./timeline";
@@ -20,11 +20,7 @@ export type FrameArtist = (frame: number) => Canvas;
 export function frameArtist(parameters: ClipParameters): FrameArtist {
   const camera = cameraOf(parameters);
   const delivery = deliveryOf(parameters);
-  const look: Look = {
-    kit: kitColours(parameters),
-    light: lightColours(parameters.light),
-    body: bodyOf(parameters.ageYears, parameters.heightM),
-  };
+  const look = lookOf(parameters);
   const lane = createCanvas(parameters.widthPx, parameters.heightPx);
   drawScenery(lane.getContext("2d"), camera, parameters);
   const canvas = createCanvas(parameters.widthPx, parameters.heightPx);

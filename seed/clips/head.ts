@@ -1,8 +1,8 @@
 import type { SKRSContext2D } from "@napi-rs/canvas";
 import { type Camera, depthM, type Pixel, pixelOf } from "./camera";
 import type { Figure } from "./figure";
+import type { Look } from "./look";
 import { blend, ink } from "./palette";
-import type { Look } from "./pitcher";
 import { convexHull, fillPath } from "./shapes";
 import { cross, dot, plus, times, type Vector } from "./vector";
 

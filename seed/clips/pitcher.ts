@@ -4,14 +4,14 @@ import { type Camera, depthM, pixelOf } from "./camera";
 import type { Figure, Joints } from "./figure";
 import { groundHeightM } from "./ground";
 import { drawHead } from "./head";
-import { blend, type Colour, ink, type KitColours, type LightColours } from "./palette";
+import type { Look } from "./look";
+import { blend, type Colour, ink } from "./palette";
 import { fillRound } from "./shapes";
 import { between, cross, direction, minus, plus, times, type Vector } from "./vector";
 
 /** A ball of flesh or cloth: where, and how thick in shares of body height. */
 type Bulge = readonly [at: Vector, share: number];
 type Part = { readonly depthM: number; readonly draw: () => void };
-export type Look = { readonly kit: KitColours; readonly light: LightColours; readonly body: Body };
 
 /** Draws the pitcher, far parts first, the far side fading into the shade. */
 export function drawPitcher(context: SKRSContext2D, camera: Camera, figure: Figure, look: Look): void {

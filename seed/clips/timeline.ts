@@ -59,7 +59,8 @@ const { front_foot_contact: CONTACT_S, ball_release: RELEASE_S, finish: FINISH_S
 
 const FAULTS: Record<ClipFault, Fault> = {
   open_front_side: (pose, timeS, severity) => {
-    const share = severity * (timeS === CONTACT_S ? 1 : timeS > 1.6 && timeS < CONTACT_S ? 0.55 : 0);
+    if (timeS < 1.6 || timeS > CONTACT_S) return pose;
+    const share = severity * (timeS === CONTACT_S ? 1 : 0.55);
     return {
       ...turned(pose, 22 * share, 52 * share),
       glove: mixed(pose.glove, armByAngles(70, -38, 10, 40), share),
@@ -96,12 +97,7 @@ function withFaults(pose: Pose, timeS: number, parameters: ClipParameters): Pose
 }
 
 function turned(pose: Pose, pelvisDeg: number, trunkDeg: number): Pose {
-  return {
-    ...pose,
-    pelvisYawDeg: pose.pelvisYawDeg + pelvisDeg,
-    trunkYawDeg: pose.trunkYawDeg + trunkDeg,
-    leadFoot: { ...pose.leadFoot, yawDeg: pose.leadFoot.yawDeg },
-  };
+  return { ...pose, pelvisYawDeg: pose.pelvisYawDeg + pelvisDeg, trunkYawDeg: pose.trunkYawDeg + trunkDeg };
 }
 
 /** Spun off toward the glove side after release, the back foot stepping across and stepping again. */

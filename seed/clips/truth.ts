@@ -5,7 +5,7 @@ import type { ClipParameters, ClipView } from "./clip-parameters";
 import { type Delivery, deliveryOf } from "./delivery";
 import type { Figure, JointName } from "./figure";
 import { CLIP_S, type DeliveryEvent, EVENT_TIMES_S } from "./timeline";
-import { angleBetweenDeg, degrees, lengthOf, minus } from "./vector";
+import { angleBetweenDeg, degrees, minus } from "./vector";
 
 /** What is true of one frame: its time and where each joint is seen; the ball is null once it has left the picture. */
 export type FrameTruth = {
@@ -136,6 +136,5 @@ export function trunkTiltDeg({ joints }: Pick<Figure, "joints">): number {
 
 function shoulderTurnDeg({ joints }: Figure, throws: "R" | "L"): number {
   const line = minus(joints.gloveShoulder, joints.throwingShoulder);
-  if (lengthOf(line) === 0) throw new RangeError("shoulders in one place");
   return degrees(Math.atan2(throws === "R" ? -line[2] : line[2], line[0]));
 }
