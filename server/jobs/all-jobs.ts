@@ -1,0 +1,33 @@
+import { nowMs } from "@/server/clock";
+import { connections } from "@/server/data/connections";
+import { dropGivenAnswersBefore } from "@/server/data/given-answers";
+import { unitOfWork } from "@/server/data/unit-of-work";
+import { env } from "@/server/env";
+import { mailIsSet, sendMail } from "@/server/notices/mailer";
+import { drawDemoClips } from "./draw-demo-clips";
+import type { Job } from "./job-loop";
+import { sendNotices } from "./send-notices";
+
+const DAY_MS = 86_400_000;
+
+/** Everything this process does by itself. */
+export function allJobs(): Job[] {
+  const on = connections(env.databasePath);
+  return [
+    {
+      name: "send-notices",
+      everyMs: 5000,
+      run: () => sendNotices(on, nowMs(), { isSet: mailIsSet(), send: sendMail }),
+    },
+    {
+      name: "drop-given-answers",
+      everyMs: DAY_MS / 4,
+      run: () => unitOfWork(on, (tx) => dropGivenAnswersBefore(tx, nowMs() - 7 * DAY_MS)),
+    },
+    {
+      name: "draw-demo-clips",
+      everyMs: 60_000,
+      run: () => drawDemoClips(on, { dataFolder: env.dataFolder, clipsFolder: `${env.dataFolder}/clips` }),
+    },
+  ];
+}
