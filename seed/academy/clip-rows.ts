@@ -1,0 +1,103 @@
+import type { ClipPart } from "@/server/domain/clips/clip";
+import { isPastRetention, retainUntil } from "@/server/domain/clips/send-clip";
+import type { DeliveryEvent } from "@/server/domain/mechanics/delivery";
+import { maySignIn } from "@/server/domain/people/person";
+import type { ClipParameters } from "../clips/clip-parameters";
+import { CLIP_S, EVENT_TIMES_S } from "../clips/timeline";
+import { eventFrames, frameCountOf } from "../clips/truth";
+import type { Random } from "../seeded-random";
+import { DEMO_SETTINGS } from "./place";
+import type { Athlete } from "./roster";
+import { speakerFor } from "./roster";
+import { dayIn, type Filming } from "./round-plan";
+import { faultsOf, type Theme } from "./themes";
+import type { World } from "./world";
+
+/** A clip as a review needs it: where it was filmed from, and the frame of each event. */
+export interface SeenClip {
+  id: string;
+  view: Filming["view"];
+  frames: Record<DeliveryEvent, number>;
+}
+
+/** What is written of a clip beside its filming. */
+export interface ClipPlace {
+  athlete: Athlete;
+  roundId: string;
+  part: ClipPart;
+  position: number;
+  replaced?: boolean;
+}
+
+const DRAWN = { fps: 60, widthPx: 960, heightPx: 540 } as const;
+const LIGHTS = ["chalk", "clay", "grass", "dusk", "ink"] as const;
+const NOTES = [
+  "From the fence, phone on the tripod.",
+  "Third inning of throwing, felt loose.",
+  "Tried the new cue on every one.",
+  "Last ten of the bullpen.",
+  "In the back yard, off flat ground.",
+];
+
+/**
+ * Writes a clip. One that is still within the retention time is to be drawn, with the faults the athlete shows by now;
+ * an older one has no film any more, but its frames are still known.
+ */
+export function writeClip(
+  world: World,
+  filming: Filming,
+  place: ClipPlace,
+  themes: readonly Theme[],
+  random: Random,
+): SeenClip {
+  const { athlete, roundId, part, position } = place;
+  const receivedOn = dayIn(world, filming.sentInAtMs);
+  const keptUntil = retainUntil(receivedOn, DEMO_SETTINGS.clipRetentionDays);
+  const isDrawn = !isPastRetention(keptUntil, world.today);
+  const sender = speakerFor(athlete, filming.day);
+  const sendsAlone = maySignIn(athlete.bornOn, filming.day) && random.chance(0.6);
+  const film = isDrawn ? drawnFilm(world, filming, athlete, themes) : oldFilm(random);
+  const { frames, ...columns } = film;
+  world.rows.clip.push({
+    ...{ id: filming.clipId, athleteId: athlete.id, roundId, part, position, view: filming.view },
+    ...{ pitchType: filming.pitchType, pitchesThrown: filming.pitches, alreadyOnLog: filming.alreadyOnLog },
+    note: position === 0 && random.chance(0.4) ? random.pick(NOTES) : null,
+    filmedOn: filming.day,
+    uploadedByPersonId: sendsAlone ? athlete.personId : sender,
+    createdAtMs: filming.sentInAtMs,
+    retainUntil: keptUntil,
+    state: isDrawn ? "drawing" : place.replaced ? "replaced" : "expired",
+    rotationDeg: 0,
+    ...columns,
+  });
+  return { id: filming.clipId, view: filming.view, frames };
+}
+
+/** A clip to be drawn: its length and frames are known beforehand, its file is named. */
+function drawnFilm(world: World, filming: Filming, athlete: Athlete, themes: readonly Theme[]) {
+  const { fps, widthPx, heightPx } = DRAWN;
+  const storageName = world.fileName();
+  const parameters: Partial<ClipParameters> = {
+    ...{ view: filming.view, throws: athlete.throws === "right" ? "R" : "L", fps, widthPx, heightPx },
+    ...{ ageYears: athlete.age, heightM: athlete.heightCm / 100, faults: faultsOf(themes) },
+    light: LIGHTS[athlete.index % LIGHTS.length] ?? "chalk",
+    kit: athlete.index,
+  };
+  world.demoClips.push({ clipId: filming.clipId, storageName, posterName: storageName, parameters });
+  const frameCount = frameCountOf(fps);
+  const size = { durationMs: CLIP_S * 1000, widthPx, heightPx, capturedFps: fps, frameCount };
+  return { ...size, storageName, frames: eventFrames(fps) };
+}
+
+/** A clip whose film has been deleted: what it measured, and about where a delivery's events lay on it. */
+function oldFilm(random: Random) {
+  const fps = random.pick([30, 60, 60, 120, 240]);
+  const startS = random.between(0.2, 1.6);
+  const durationS = startS + CLIP_S + random.between(0.3, 1.5);
+  const frames = Object.fromEntries(
+    Object.entries(EVENT_TIMES_S).map(([event, timeS]) => [event, Math.ceil((startS + timeS) * fps)]),
+  ) as Record<DeliveryEvent, number>;
+  const frameCount = Math.floor(durationS * fps);
+  const durationMs = Math.round((frameCount / fps) * 1000);
+  return { durationMs, widthPx: 1920, heightPx: 1080, capturedFps: fps, frameCount, frames };
+}

@@ -1,0 +1,16 @@
+import type { Athlete } from "./roster";
+import { speakerFor } from "./roster";
+import { logThrows } from "./throws";
+import { dayFromToday, type World } from "./world";
+
+/** Enough that an arm of eleven or twelve rests for four days by the book. */
+const LATE_GAME_PITCHES = 71;
+
+/** A game of yesterday that was logged this very hour, after a bullpen for the next days had been booked. */
+export function logLateGame(world: World, athlete: Athlete): void {
+  if (athlete.part !== "late_game") return;
+  const day = dayFromToday(world, -1);
+  const throws = { day, kind: "game", pitches: LATE_GAME_PITCHES } as const;
+  const reportedAtMs = world.nowMs - 25 * 60_000;
+  logThrows(world, athlete, { ...throws, reportedBy: speakerFor(athlete, day), reportedAtMs });
+}

@@ -1,0 +1,159 @@
+import { canBeJudgedFrom, inDeliveryOrder } from "@/server/domain/mechanics/checkpoint";
+import { DELIVERY_EVENTS, isApproximate } from "@/server/domain/mechanics/delivery";
+import type { JudgementScore } from "@/server/domain/mechanics/judgement";
+import { MAX_OPEN_CORRECTIONS } from "@/server/domain/reviews/correction-state";
+import type { DraftKind } from "@/server/domain/reviews/draft";
+import type { Random } from "../seeded-random";
+import type { SeenClip } from "./clip-rows";
+import { giveCorrection, openThemes } from "./correction-rows";
+import { writeCharge } from "./price-list";
+import type { Athlete } from "./roster";
+import { dayIn } from "./round-plan";
+import { freshTheme, scoreOf, type Theme } from "./themes";
+import { keepRemark, type World } from "./world";
+
+/** A review or a check that is about to be written. */
+export interface Sending {
+  athlete: Athlete;
+  roundId: string;
+  kind: DraftKind;
+  clips: readonly SeenClip[];
+  openedAtMs: number;
+  sentAtMs: number;
+  note?: string | undefined;
+}
+
+/** A theme as it was judged on a clip. */
+export interface Judged {
+  theme: Theme;
+  clip: SeenClip;
+  score: JudgementScore;
+}
+
+/** Writes the review itself with its event marks and judgements, and gives back what was judged. */
+export function writeReview(
+  world: World,
+  sending: Sending,
+  themes: readonly Theme[],
+  random: Random,
+): { reviewId: string; judged: Judged[] } {
+  const { athlete, roundId, kind, clips, openedAtMs, sentAtMs, note } = sending;
+  const reviewId = world.id("rev");
+  world.rows.review.push({
+    ...{ id: reviewId, roundId, athleteId: athlete.id, kind, coachPersonId: athlete.coachId },
+    ...{ remarkId: note ? keepRemark(world, note) : null, openedAtMs, sentAtMs },
+  });
+  for (const clip of clips) markEvents(world, reviewId, clip, random);
+  const judged = themes.flatMap((theme): Judged[] => {
+    const clip = clips.find(({ view }) => canBeJudgedFrom(theme.checkpoint, view));
+    return clip ? [{ theme, clip, score: scoreOf(theme, random) }] : [];
+  });
+  for (const one of judged) writeJudgement(world, athlete, one, { reviewId, atMs: sentAtMs });
+  return { reviewId, judged };
+}
+
+/** Adds keeps and corrections to a review and charges it. At least `wanted` new corrections while there is room. */
+export function writeFindings(
+  world: World,
+  sending: Sending,
+  themes: Theme[],
+  written: { reviewId: string; judged: readonly Judged[] },
+  random: Random,
+): void {
+  const { athlete, roundId, sentAtMs } = sending;
+  const { reviewId, judged } = written;
+  const [clip] = sending.clips;
+  if (!clip) throw new RangeError("A review without a clip.");
+  const room = MAX_OPEN_CORRECTIONS - openThemes(themes).length;
+  const wanted = Math.min(room, openThemes(themes).length === 0 ? random.int(2, 3) : random.int(1, 2));
+  const chosen = toCorrect(themes, judged, { clip, wanted }, random);
+  const seen = { actorId: athlete.coachId, atMs: sentAtMs, roundId };
+  chosen.sort((a, b) => inDeliveryOrder(a.theme.checkpoint, b.theme.checkpoint));
+  chosen.forEach(({ theme, clip: on }, position) => {
+    giveCorrection(
+      world,
+      { theme, athleteId: athlete.id, reviewId, roundId, clip: on, position },
+      seen,
+      random,
+    );
+  });
+  writeKeeps(world, reviewId, judged, chosen.length, random);
+  const work = { kind: "review", athleteId: athlete.id, coachId: athlete.coachId } as const;
+  const when = { siteId: athlete.siteId, whenMs: sentAtMs, atMs: sentAtMs };
+  writeCharge(world, { ...work, ...when, source: { reviewId } });
+}
+
+type Chosen = Pick<Judged, "theme" | "clip">;
+
+/** The worst judged first, none that has a correction already; when too few are left, something new is looked at. */
+function toCorrect(
+  themes: Theme[],
+  judged: readonly Judged[],
+  { clip, wanted }: { clip: SeenClip; wanted: number },
+  random: Random,
+): Chosen[] {
+  const chosen: Chosen[] = judged
+    .filter(({ theme, score }) => theme.correction === null && score <= 2)
+    .sort((a, b) => a.theme.level - b.theme.level)
+    .slice(0, Math.max(0, wanted));
+  while (chosen.length < wanted) {
+    const theme = freshTheme(themes, clip.view, random);
+    if (!theme) break;
+    themes.push(theme);
+    chosen.push({ theme, clip });
+  }
+  return chosen;
+}
+
+/** A judgement on a clip, or in person when there is none. */
+export function writeJudgement(
+  world: World,
+  athlete: Athlete,
+  { theme, clip, score }: { theme: Theme; clip?: SeenClip; score: JudgementScore },
+  on: { reviewId?: string; sessionId?: string; atMs: number },
+): void {
+  const { reviewId = null, sessionId = null, atMs } = on;
+  world.rows.judgement.push({
+    ...{ id: world.id("jdg"), athleteId: athlete.id, checkpointId: theme.checkpoint.id, reviewId, sessionId },
+    ...{ clipId: clip?.id ?? null, frame: clip ? clip.frames[theme.checkpoint.event] : null },
+    ...{
+      view: clip?.view ?? null,
+      score,
+      coachPersonId: athlete.coachId,
+      judgedOn: dayIn(world, atMs),
+      atMs,
+    },
+  });
+}
+
+function markEvents(world: World, reviewId: string, clip: SeenClip, random: Random): void {
+  for (const event of DELIVERY_EVENTS) {
+    if (isApproximate(event) && random.chance(0.5)) continue;
+    const frame = clip.frames[event];
+    world.rows.eventMark.push({ id: world.id("evm"), reviewId, clipId: clip.id, event, frame });
+  }
+}
+
+/** One or two strengths; a review without a correction has one at least. */
+function writeKeeps(
+  world: World,
+  reviewId: string,
+  judged: readonly Judged[],
+  corrections: number,
+  random: Random,
+): void {
+  const strong = judged.filter(({ score }) => score === 3);
+  const some = random.shuffled(strong).slice(0, random.int(1, 2));
+  const best = [...judged].sort((a, b) => b.theme.level - a.theme.level).slice(0, 1);
+  const kept = some.length > 0 || corrections > 0 ? some : best;
+  kept.sort((a, b) => inDeliveryOrder(a.theme.checkpoint, b.theme.checkpoint));
+  kept.forEach(({ theme: { checkpoint }, clip }, position) => {
+    world.rows.keep.push({
+      ...{ id: world.id("kep"), reviewId, checkpointId: checkpoint.id, phase: checkpoint.phase },
+      text: `${random.pick(["Keep this", "Still there", "Well done"])}: ${lowerFirst(checkpoint.clearLooksLike)}`,
+      ...{ clipId: clip.id, frame: clip.frames[checkpoint.event], position },
+    });
+  });
+}
+
+const lowerFirst = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);

@@ -1,0 +1,82 @@
+import { pausePromise } from "@/server/domain/reviews/promise";
+import type { RoundEventKind } from "@/server/domain/reviews/round-state";
+import { speakerFor } from "./roster";
+import { dayIn, hoursOf, owedAtMs, type RoundPlan } from "./round-plan";
+import { keepRemark, type World } from "./world";
+
+const WITHDRAWN_BECAUSE = "Sent the wrong clip.";
+
+/** When the first usable or unusable clip of a round came in. */
+export function receivedAtMs({ first, retake }: RoundPlan): number {
+  return retake?.unusable.sentInAtMs ?? first[0]?.sentInAtMs ?? 0;
+}
+
+/** Writes a round as it stands today, and everything that happened to it. */
+export function writeRound(world: World, plan: RoundPlan): string {
+  const { athlete, outcome, review, check, reply } = plan;
+  const roundId = world.id("rnd");
+  const isTaken = outcome !== "received" && outcome !== "withdrawn";
+  const retakeRemarkId = plan.retake ? keepRemark(world, plan.retake.reason) : null;
+  world.rows.round.push({
+    ...{ id: roundId, athleteId: athlete.id, siteId: athlete.siteId, state: outcome },
+    coachPersonId: isTaken ? athlete.coachId : null,
+    receivedAtMs: receivedAtMs(plan),
+    takenAtMs: review?.takenAtMs ?? plan.takenAtMs ?? plan.retake?.takenAtMs ?? null,
+    dueAtMs: dueNow(world, plan),
+    ...paused(world, plan),
+    retakeRemarkId: outcome === "retake" ? retakeRemarkId : null,
+    sentAtMs: review?.sentAtMs ?? null,
+    replyFrom: review?.replyFrom ?? null,
+    lapsesOn: review?.lapsesOn ?? null,
+    answeredAtMs: reply[0]?.sentInAtMs ?? null,
+    settledAtMs: check?.settledAtMs ?? null,
+  });
+  writeEvents(world, roundId, plan, retakeRemarkId);
+  return roundId;
+}
+
+/** When the academy owes the next step; a retake that was answered begins where it was paused, about a day on. */
+function dueNow(world: World, { athlete, outcome, first, reply }: RoundPlan): number | null {
+  if (outcome === "answered") return owedAtMs(world, athlete, reply[0]?.sentInAtMs ?? 0);
+  if (outcome !== "received" && outcome !== "taken") return null;
+  return owedAtMs(world, athlete, first[0]?.sentInAtMs ?? 0);
+}
+
+function paused(world: World, plan: RoundPlan) {
+  if (plan.outcome !== "retake" || !plan.retake) return { pausedOpenMs: null, retakeFrom: null };
+  const due = owedAtMs(world, plan.athlete, receivedAtMs(plan));
+  const pausedOpenMs = pausePromise(hoursOf(world, plan.athlete), due, plan.retake.askedAtMs);
+  return { pausedOpenMs, retakeFrom: "taken" as const };
+}
+
+function writeEvents(world: World, roundId: string, plan: RoundPlan, retakeRemarkId: string | null): void {
+  const { athlete, retake, review, check, outcome, endedAtMs } = plan;
+  const day = dayIn(world, receivedAtMs(plan));
+  const family = speakerFor(athlete, day);
+  const put = (
+    kind: RoundEventKind,
+    atMs: number | undefined | null,
+    actor: string | null,
+    remarkId?: string,
+  ) => {
+    if (atMs === undefined || atMs === null) return;
+    const row = {
+      id: world.id("rne"),
+      roundId,
+      kind,
+      actorPersonId: actor,
+      remarkId: remarkId ?? null,
+      atMs,
+    };
+    world.rows.roundEvent.push(row);
+  };
+  put("received", receivedAtMs(plan), family);
+  put("taken", retake?.takenAtMs ?? review?.takenAtMs ?? plan.takenAtMs, athlete.coachId);
+  put("retake_asked", retake?.askedAtMs, athlete.coachId, retakeRemarkId ?? undefined);
+  if (retake) put("clip_replaced", plan.first[0]?.sentInAtMs, family);
+  put("sent", review?.sentAtMs, athlete.coachId);
+  put("answered", plan.reply[0]?.sentInAtMs, family);
+  put("settled", check?.settledAtMs, athlete.coachId);
+  if (outcome === "lapsed") put("lapsed", endedAtMs, null);
+  if (outcome === "withdrawn") put("withdrawn", endedAtMs, family, keepRemark(world, WITHDRAWN_BECAUSE));
+}
