@@ -1,0 +1,105 @@
+import { TRPCError } from "@trpc/server";
+import { beforeAll, describe, expect, it } from "vitest";
+import { appRouter } from "@/server/api/root";
+import type { ProcedureMeta } from "@/server/api/trpc";
+import { actorOfSignIn, athleteScope } from "@/server/data/access";
+import { relationsOf } from "@/server/domain/access/relation";
+import { may, RIGHTS } from "@/server/domain/access/rights";
+import { type TestAcademy, WHO } from "../helpers/academy";
+import { type AthleteRecord, makeBusyAcademy } from "../helpers/busy-academy";
+import { callByPath } from "../helpers/call-by-path";
+import { PROCEDURE_INPUTS } from "../helpers/procedure-inputs";
+
+interface Declared {
+  _def: { meta?: ProcedureMeta; type: "query" | "mutation"; output?: unknown; inputs: unknown[] };
+}
+
+const procedures = Object.entries(appRouter._def.procedures as unknown as Record<string, Declared>);
+const TURNED_AWAY = ["NOT_FOUND", "UNAUTHORIZED"];
+
+/** Everybody there is, by what they are to the child, the teen, the adult and the stranger's child. */
+const CALLERS = [
+  null,
+  WHO.admin,
+  WHO.coach,
+  WHO.otherCoach,
+  WHO.guardian,
+  WHO.otherGuardian,
+  WHO.teen.personId,
+  WHO.adult.personId,
+] as const;
+const SUBJECTS = ["child", "teen", "adult", "stranger"] as const;
+
+let academy: TestAcademy;
+let records: Record<(typeof SUBJECTS)[number], AthleteRecord>;
+
+beforeAll(async () => {
+  ({ academy, records } = await makeBusyAcademy());
+});
+
+describe("every procedure", () => {
+  it("names an action of the table and answers through an allow-list", () => {
+    for (const [path, procedure] of procedures) {
+      expect(Object.keys(RIGHTS), path).toContain(procedure._def.meta?.action);
+      expect(procedure._def.output, `${path} has an output schema`).toBeDefined();
+    }
+  });
+
+  it("has an example input for this walk, and there are no inputs for what is gone", () => {
+    expect(Object.keys(PROCEDURE_INPUTS).sort()).toEqual(procedures.map(([path]) => path).sort());
+  });
+});
+
+describe("every procedure by every caller, about every athlete", () => {
+  for (const [path, procedure] of procedures) {
+    it(path, async () => {
+      const meta = procedure._def.meta as ProcedureMeta;
+      const subjects = meta.aboutAthlete ? SUBJECTS : (["child"] as const);
+      for (const subject of subjects) {
+        for (const personId of CALLERS) {
+          await walkOne(path, meta, personId, subject);
+        }
+      }
+    });
+  }
+});
+
+async function walkOne(
+  path: string,
+  meta: ProcedureMeta,
+  personId: string | null,
+  subject: (typeof SUBJECTS)[number],
+) {
+  const record = records[subject];
+  const allowed = await isAllowed(meta, personId, record);
+  const where = `${path} by ${personId ?? "nobody"} about ${subject}`;
+  const input = PROCEDURE_INPUTS[path]?.(record, academy);
+  academy.sqlite.exec("SAVEPOINT walk");
+  const before = academy.snapshot();
+  const code = await codeOf(() => callByPath(academy, personId, path, input));
+  if (allowed) {
+    expect(TURNED_AWAY, `${where} is allowed but was turned away`).not.toContain(code);
+    expect(code, `${where} must take its example input`).not.toBe("BAD_REQUEST");
+    expect(code, where).not.toBe("INTERNAL_SERVER_ERROR");
+  } else {
+    expect(TURNED_AWAY, `${where} must be turned away, was ${code}`).toContain(code);
+    expect(academy.snapshot(), `${where} wrote something`).toBe(before);
+  }
+  academy.sqlite.exec("ROLLBACK TO walk; RELEASE walk");
+}
+
+async function isAllowed(meta: ProcedureMeta, personId: string | null, record: AthleteRecord) {
+  const actor = personId ? await actorOfSignIn(academy.db, `sgn_${personId}`, academy.clock.ms) : null;
+  const athlete = meta.aboutAthlete ? await athleteScope(academy.db, record.athleteId) : null;
+  return may(meta.action, relationsOf(actor, athlete, "2026-11-25"));
+}
+
+async function codeOf(call: () => Promise<unknown>): Promise<string> {
+  try {
+    await call();
+    return "OK";
+  } catch (error) {
+    if (error instanceof TRPCError) return error.code;
+    throw error;
+  }
+}

@@ -1,0 +1,80 @@
+import { readFileSync, writeFileSync } from "node:fs";
+import AxeBuilder from "@axe-core/playwright";
+import { type BrowserContext, test as base, expect, type Page } from "@playwright/test";
+
+/** The demo's people by what they are. */
+export type Person = "admin" | "coach" | "guardian" | "athlete";
+
+const PASSWORD = "fastball-over-the-corner";
+
+/** Noise that is not the product's: the network log of a refusal that the screen shows in words. */
+const EXPECTED_NOISE = /Failed to load resource: the server responded with a status of (4\d\d|507)/;
+
+interface Academy {
+  /** A page signed in as a person of the demo, in a browser of its own. */
+  as: (who: Person | { email: string }, viewport?: { width: number; height: number }) => Promise<Page>;
+  /** Moves the academy's clock to an instant. */
+  setClock: (ms: number) => void;
+  clockMs: () => number;
+}
+
+/** Every test: console errors and uncaught exceptions of any of its pages fail it. */
+export const test = base.extend<{ academy: Academy }>({
+  academy: async ({ browser }, use) => {
+    const noise: string[] = [];
+    const opened: BrowserContext[] = [];
+    await use({
+      async as(who, viewport = { width: 1280, height: 800 }) {
+        const context = await browser.newContext({ viewport });
+        opened.push(context);
+        const page = await context.newPage();
+        listen(page, noise);
+        await signIn(page, typeof who === "string" ? `${who}@slabside.example` : who.email);
+        return page;
+      },
+      setClock: (ms) => writeFileSync(clockFile(), String(ms)),
+      clockMs: () => Number(readFileSync(clockFile(), "utf8")),
+    });
+    for (const context of opened) await context.close();
+    expect(noise, "nothing unexpected on the console").toEqual([]);
+  },
+});
+
+export { expect };
+
+function clockFile(): string {
+  return `${process.env.SLABSIDE_E2E_FOLDER}/clock`;
+}
+
+/** Collects what a page reports as an error. */
+export function listen(page: Page, noise: string[]) {
+  page.on("console", (message) => {
+    if (message.type() === "error" && !EXPECTED_NOISE.test(message.text())) {
+      noise.push(`${page.url()}: ${message.text()}`);
+    }
+  });
+  page.on("pageerror", (error) => noise.push(`${page.url()}: ${error.message}`));
+}
+
+async function signIn(page: Page, email: string) {
+  await page.goto("/sign-in");
+  await page.getByLabel("E-mail").fill(email);
+  await page.getByLabel("Password").fill(PASSWORD);
+  await page.getByRole("button", { name: "Sign in" }).click();
+  await page.waitForURL((url) => !url.pathname.startsWith("/sign-in") && url.pathname !== "/");
+}
+
+/** Fails on any WCAG 2.2 A or AA finding of axe, in the light and in the dark theme. */
+export async function expectAccessible(page: Page) {
+  for (const theme of ["light", "dark"] as const) {
+    await page.emulateMedia({ colorScheme: theme, reducedMotion: "reduce" });
+    const { violations } = await new AxeBuilder({ page })
+      .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"])
+      .analyze();
+    const told = violations.map(
+      (each) => `${each.id}: ${each.nodes.map((node) => node.target.join(" ")).join("; ")}`,
+    );
+    expect(told, `${page.url()} in the ${theme} theme`).toEqual([]);
+  }
+  await page.emulateMedia({ colorScheme: "light", reducedMotion: null });
+}

@@ -1,0 +1,50 @@
+import { type ChildProcess, spawn } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+
+/** The port of the academy under test. */
+export const PORT = 3977;
+
+/** Where the journeys begin: Wed 25 Nov 2026, 09:30 in New York. */
+export const START_MS = Date.UTC(2026, 10, 25, 14, 30);
+
+const home = fileURLToPath(new URL("../../", import.meta.url));
+
+/** Starts the built demo academy on a folder of its own with a clock of its own; returns what stops it. */
+export default async function startAcademy(): Promise<() => Promise<void>> {
+  const folder = mkdtempSync(join(tmpdir(), "slabside-e2e-"));
+  const clockFile = join(folder, "clock");
+  writeFileSync(clockFile, String(START_MS));
+  process.env.SLABSIDE_E2E_FOLDER = folder;
+  const server = spawn(process.execPath, ["server/start.mjs"], {
+    cwd: home,
+    env: {
+      ...process.env,
+      PORT: String(PORT),
+      SLABSIDE_DATA: join(folder, "data"),
+      CLOCK_FILE: clockFile,
+      LOG_LEVEL: "warn",
+    },
+    stdio: ["ignore", "pipe", "inherit"],
+  });
+  await untilRunning(server);
+  return async () => {
+    const ended = new Promise((end) => server.once("exit", end));
+    server.kill("SIGTERM");
+    await ended;
+    rmSync(folder, { recursive: true, force: true });
+  };
+}
+
+function untilRunning(server: ChildProcess): Promise<void> {
+  return new Promise((running, failed) => {
+    let printed = "";
+    server.stdout?.on("data", (part) => {
+      printed += part;
+      if (printed.includes("Stop with Ctrl+C")) running();
+    });
+    server.once("exit", (code) => failed(new Error(`The academy ended with ${code}. It said: ${printed}`)));
+  });
+}

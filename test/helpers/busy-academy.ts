@@ -1,0 +1,209 @@
+import { charge } from "@/db/schema/ledger";
+import { notice } from "@/db/schema/notices";
+import { remark } from "@/db/schema/people";
+import { claim, session, sessionAthlete } from "@/db/schema/sessions";
+import { painReport, plannedOuting, throwEntry } from "@/db/schema/throwing";
+import { instantOf } from "@/server/domain/time/calendar-day";
+import { makeAcademy, type TestAcademy, WHO, ZONE } from "./academy";
+import { fillCorrections, fillRounds } from "./busy-rounds";
+
+/** Everything there is of one athlete, by id; a text only this athlete's rows hold is in `marker`. */
+export interface AthleteRecord {
+  athleteId: string;
+  personId: string;
+  marker: string;
+  rounds: Record<"received" | "taken" | "sent" | "answered" | "settled" | "retake", string>;
+  /** A clip of each round, and one uploaded but not yet sent. */
+  clips: Record<"received" | "taken" | "sent" | "answered" | "settled" | "retake" | "waiting", string>;
+  reviews: { sent: string; answered: string; settled: string };
+  correction: string;
+  answeredCorrection: string;
+  bookedSession: string;
+  loggedSession: string;
+  runningSession: string;
+  throwEntry: string;
+  outing: string;
+}
+
+interface Owners {
+  coach: string;
+  lane: string;
+  guardian: string | null;
+}
+
+const OWNERS: Record<string, Owners> = {
+  [WHO.child.athleteId]: { coach: WHO.coach, lane: WHO.moundLane, guardian: WHO.guardian },
+  [WHO.teen.athleteId]: { coach: WHO.coach, lane: WHO.moundLane, guardian: WHO.guardian },
+  [WHO.adult.athleteId]: { coach: WHO.coach, lane: WHO.moundLane, guardian: null },
+  [WHO.stranger.athleteId]: { coach: WHO.otherCoach, lane: WHO.secondMoundLane, guardian: WHO.otherGuardian },
+};
+
+const HOUR = 3_600_000;
+
+/** Who looks after an athlete of the test academy, and where. */
+export function ownersOf(athleteId: string): Owners {
+  const owners = OWNERS[athleteId];
+  if (!owners) throw new Error(`Nobody looks after ${athleteId}.`);
+  return owners;
+}
+
+/** The small academy with a round in every state, sessions, throws and charges for every athlete. */
+export async function makeBusyAcademy(): Promise<{
+  academy: TestAcademy;
+  records: Record<"child" | "teen" | "adult" | "stranger", AthleteRecord>;
+}> {
+  const academy = await makeAcademy();
+  const records = {
+    child: await fill(academy, WHO.child, 0),
+    teen: await fill(academy, WHO.teen, 1),
+    adult: await fill(academy, WHO.adult, 2),
+    stranger: await fill(academy, WHO.stranger, 3),
+  };
+  return { academy, records };
+}
+
+async function fill(
+  academy: TestAcademy,
+  who: { athleteId: string; personId: string },
+  place: number,
+): Promise<AthleteRecord> {
+  const record = recordOf(who);
+  await fillRounds(academy, record, ownersOf(record.athleteId));
+  await fillCorrections(academy, record, ownersOf(record.athleteId).coach);
+  await fillSessions(academy, record, place);
+  await fillThrows(academy, record);
+  return record;
+}
+
+function recordOf(who: { athleteId: string; personId: string }): AthleteRecord {
+  const short = who.athleteId.replace("ath_", "");
+  const states = ["received", "taken", "sent", "answered", "settled", "retake"] as const;
+  const ids = (prefix: string) =>
+    Object.fromEntries(
+      states.map((state) => [state, `${prefix}_${state}_${short}`]),
+    ) as AthleteRecord["rounds"];
+  return {
+    ...who,
+    marker: `marker-${short}-only`,
+    rounds: ids("rnd"),
+    clips: { ...ids("clp"), waiting: `clp_waiting_${short}` },
+    reviews: {
+      sent: `rev_sent_${short}`,
+      answered: `rev_answered_${short}`,
+      settled: `rev_settled_${short}`,
+    },
+    correction: `cor_sent_${short}`,
+    answeredCorrection: `cor_answered_${short}`,
+    bookedSession: `ses_booked_${short}`,
+    loggedSession: `ses_logged_${short}`,
+    runningSession: `ses_running_${short}`,
+    throwEntry: `thr_${short}`,
+    outing: `out_${short}`,
+  };
+}
+
+async function fillSessions({ db, clock }: TestAcademy, record: AthleteRecord, place: number) {
+  const { coach, lane, guardian } = ownersOf(record.athleteId);
+  const rows = [
+    {
+      id: record.bookedSession,
+      state: "booked",
+      startsAtMs: instantOf("2026-12-04", 900 + place * 60, ZONE),
+    },
+    {
+      id: record.runningSession,
+      state: "booked",
+      startsAtMs: instantOf("2026-11-25", 840 + place * 15, ZONE),
+    },
+    {
+      id: record.loggedSession,
+      state: "logged",
+      startsAtMs: instantOf("2026-11-10", 900 + place * 60, ZONE),
+    },
+  ] as const;
+  for (const row of rows) {
+    await db.insert(session).values({
+      ...row,
+      kind: "bullpen",
+      siteId: WHO.site,
+      laneId: lane,
+      coachPersonId: coach,
+      endsAtMs: row.startsAtMs + 15 * 60_000,
+      places: 1,
+      secondAdultKind: guardian ? "guardian" : null,
+      secondAdultPersonId: guardian,
+      bookedByPersonId: coach,
+      bookedAtMs: clock.ms - 72 * HOUR,
+    });
+    await db
+      .insert(sessionAthlete)
+      .values({ sessionId: row.id, athleteId: record.athleteId, plannedPitches: 15 });
+    for (const resource of [`coach:${coach}`, `lane:${lane}`, `athlete:${record.athleteId}`]) {
+      await db.insert(claim).values({
+        id: `clm_${row.id}_${resource}`,
+        sessionId: row.id,
+        resource,
+        startsAtMs: row.startsAtMs,
+        endsAtMs: row.startsAtMs + 15 * 60_000,
+      });
+    }
+  }
+  await db.insert(charge).values({
+    id: `chg_${record.athleteId}`,
+    athleteId: record.athleteId,
+    kind: "bullpen",
+    sessionId: record.loggedSession,
+    coachPersonId: coach,
+    siteId: WHO.site,
+    chargedOn: "2026-11-10",
+    rateId: "rate_bullpen",
+    amountCents: 8000,
+    currency: "USD",
+    atMs: clock.ms - 300 * HOUR,
+  });
+}
+
+async function fillThrows({ db, clock }: TestAcademy, record: AthleteRecord) {
+  await db.insert(remark).values({ id: `rmk_${record.athleteId}`, text: `${record.marker} remark` });
+  await db.insert(throwEntry).values({
+    id: record.throwEntry,
+    athleteId: record.athleteId,
+    thrownOn: "2026-11-14",
+    kind: "game",
+    pitches: 30,
+    reportedByPersonId: record.personId,
+    reportedAtMs: clock.ms - 260 * HOUR,
+    remarkId: `rmk_${record.athleteId}`,
+  });
+  await db.insert(plannedOuting).values({
+    id: record.outing,
+    athleteId: record.athleteId,
+    plannedOn: "2026-12-12",
+    pitches: 40,
+    addedByPersonId: record.personId,
+    addedAtMs: clock.ms - 20 * HOUR,
+  });
+  await db.insert(notice).values({
+    id: `ntc_${record.athleteId}`,
+    kind: "review_sent",
+    toPersonId: ownersOf(record.athleteId).guardian ?? record.personId,
+    aboutAthleteId: record.athleteId,
+    subject: "A review is in",
+    body: `${record.marker} notice`,
+    state: "kept",
+    nextTryAtMs: clock.ms,
+    createdAtMs: clock.ms - 30 * HOUR,
+  });
+}
+
+/** Stops an athlete's arm, as a report of pain does. */
+export async function reportPainFor({ db, clock }: TestAcademy, record: AthleteRecord) {
+  await db.insert(painReport).values({
+    id: `pan_${record.athleteId}`,
+    athleteId: record.athleteId,
+    kind: "pain",
+    feltOn: "2026-11-24",
+    reportedByPersonId: record.personId,
+    reportedAtMs: clock.ms - HOUR,
+  });
+}

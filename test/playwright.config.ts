@@ -1,0 +1,33 @@
+import { defineConfig } from "@playwright/test";
+
+const chromium = process.env.CHROMIUM_PATH;
+
+/** One worker: the journeys share an academy and a clock that they move. */
+export default defineConfig({
+  testDir: "./e2e",
+  testMatch: "**/*.spec.ts",
+  outputDir: "../test-results",
+  workers: 1,
+  fullyParallel: false,
+  retries: 0,
+  timeout: 180_000,
+  expect: { timeout: 15_000 },
+  globalSetup: "./e2e/start-academy.ts",
+  reporter: process.env.PLAYWRIGHT_JSON_OUTPUT_NAME ? [["list"], ["json"]] : [["list"]],
+  use: {
+    baseURL: "http://localhost:3977",
+    trace: "retain-on-failure",
+    screenshot: "only-on-failure",
+    locale: "en-GB",
+    timezoneId: "America/New_York",
+    launchOptions: {
+      ...(chromium ? { executablePath: chromium } : {}),
+      args: [
+        "--no-sandbox",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+      ],
+    },
+  },
+});
