@@ -17,9 +17,11 @@ import {
 import { audit } from "@/server/data/audit";
 import { tellPerson } from "@/server/data/notices";
 import { findPerson, ownAthletes } from "@/server/data/people";
+import { insertStartingAcademy } from "@/server/data/starting-academy";
 import { Refusal } from "@/server/domain/errors/refusal";
 import { passwordProblem } from "@/server/domain/people/password-rules";
 import { fullName, LINK_LIFE_MS, LINK_PURPOSES, STAFF_ROLES } from "@/server/domain/people/person";
+import { startingAcademy } from "@/server/domain/people/starting-academy";
 import { env } from "@/server/env";
 import { DONE, done } from "../done";
 import { command, openCommand, openQuery, query } from "../procedures";
@@ -42,6 +44,29 @@ export const accountRouter = router({
     input: nothing,
     output: z.strictObject({ exists: z.boolean() }),
     run: async ({ db }) => ({ exists: await academyExists(db) }),
+  }),
+
+  /** Makes the academy with its first site, its first admin and the starting checkpoints; once only. */
+  startAcademy: openCommand({
+    action: "account.startAcademy",
+    input: startingAcademy.extend({ password: z.string().max(300) }),
+    output: done,
+    async prepare({ password }, { connections }) {
+      if (await academyExists(connections.reader)) throw new Refusal({ reason: "academy_exists" });
+      return hashGoodPassword(password);
+    },
+    async run({ db, nowMs }, { password: _, ...start }, passwordHash) {
+      if (await academyExists(db)) throw new Refusal({ reason: "academy_exists" });
+      const adminPersonId = await insertStartingAcademy(db, start, { passwordHash, nowMs });
+      await audit(db, {
+        atMs: nowMs,
+        actorPersonId: adminPersonId,
+        action: "academy.started",
+        subjectId: adminPersonId,
+        facts: {},
+      });
+      return DONE;
+    },
   }),
 
   /** The person and purpose behind a single-use link. */

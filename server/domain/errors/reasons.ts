@@ -13,11 +13,18 @@ export interface RefusalFacts {
   email_taken: object;
   too_young_to_sign_in: { ageYears: number };
   last_admin: object;
+  /** A minor would stand without anybody on record who acts for them. */
+  guardian_missing: { athleteGivenName: string };
+  email_missing: object;
+  already_joined: object;
+  coach_has_work: { sessions: number; rounds: number };
+  settings_invalid: { why: string };
   changed_meanwhile: object;
   repeated_with_other_content: object;
 
   consent_missing: { athleteGivenName: string };
   upload_missing: object;
+  too_many_waiting: { max: number };
   clip_not_kept: object;
   clips_of_two_days: object;
   round_state: { action: string; state: string };
@@ -25,6 +32,7 @@ export interface RefusalFacts {
   hours_missing: { siteName: string };
   corrections_full: { open: number; max: number };
   draft_incomplete: { missing: readonly string[] };
+  practice_day_invalid: { why: string };
   frame_outside_clip: { frame: number; frameCount: number };
 
   outside_coach_hours: object;

@@ -38,14 +38,25 @@ const SENTENCES: Sentences = {
     `At ${facts.ageYears} there is no sign-in of one's own: a guardian acts. Nothing was sent.`,
   last_admin: () =>
     "The academy needs one admin at least. Nothing was changed. Make somebody else an admin first.",
+  guardian_missing: (facts) =>
+    `${facts.athleteGivenName} is under 18 and would have no guardian on record. Nothing was changed. Add another guardian first.`,
+  email_missing: () =>
+    "There is no e-mail for this person. Nothing was sent. Add an address, then invite again.",
+  already_joined: () =>
+    "This person has joined already. Nothing was sent. They can ask for a reset link on the sign-in page.",
+  coach_has_work: (facts) =>
+    `This coach has ${facts.sessions} booked sessions ahead and ${facts.rounds} rounds in hand. Nothing was changed. Hand them over first.`,
+  settings_invalid: (facts) => `${facts.why} Nothing was saved.`,
   changed_meanwhile: () =>
     "Somebody changed this while you had it open. Your entry was not saved over theirs. Look at the new state and enter it again.",
   repeated_with_other_content: () =>
     "The same request came twice with different content. Only the first was kept. Reload and try again.",
 
   consent_missing: (facts) =>
-    `There is no consent to video of ${facts.athleteGivenName} yet. Nothing was sent. A guardian, or an athlete of 18, can give it on the consent page.`,
+    `There is no live consent to video of ${facts.athleteGivenName}. Nothing was sent. A guardian, or an athlete of 18, can give it on the consent page.`,
   upload_missing: () => "The upload is not here any more. Nothing was sent. Choose the clip again.",
+  too_many_waiting: (facts) =>
+    `${facts.max} clips are uploaded and not yet sent, and that is the most. Nothing was uploaded. Send them, or take one back first.`,
   clip_not_kept: () =>
     "This clip was deleted when its retention time ended. What was written about it is kept.",
   clips_of_two_days: () =>
@@ -59,6 +70,7 @@ const SENTENCES: Sentences = {
   corrections_full: (facts) =>
     `${facts.open} corrections are open and ${facts.max} is the most at a time. The review is still a draft. Hold or retire one first, or leave one out.`,
   draft_incomplete: (facts) => `Not sent yet: ${facts.missing.join("; ")}. The draft is kept.`,
+  practice_day_invalid: (facts) => `${facts.why} Nothing was changed.`,
   frame_outside_clip: (facts) =>
     `Frame ${facts.frame} is not in this clip of ${facts.frameCount} frames. Nothing was saved. Mark it again.`,
 
