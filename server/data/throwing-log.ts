@@ -1,0 +1,124 @@
+import { and, asc, desc, eq, gte, isNull } from "drizzle-orm";
+import type { Db } from "@/db/client";
+import { person, remark } from "@/db/schema/people";
+import { plannedOuting, throwEntry } from "@/db/schema/throwing";
+import type { AthleteScope } from "@/server/domain/access/relation";
+import type { ThrowEntry } from "@/server/domain/throwing/throw-entry";
+import type { CalendarDay } from "@/server/domain/time/calendar-day";
+import { athleteScope } from "./access";
+import { newId } from "./new-id";
+
+/** A row of the log as it is shown. */
+export interface LoggedThrows extends ThrowEntry {
+  sessionId: string | null;
+  clipId: string | null;
+  note: string;
+  byGivenName: string;
+  byFamilyName: string;
+}
+
+/** Every row of an athlete's log from a day on, corrected ones too, latest day first. Erased notes are empty. */
+export async function throwLog(db: Db, athleteId: string, sinceDay: CalendarDay): Promise<LoggedThrows[]> {
+  const rows = await db
+    .select({
+      id: throwEntry.id,
+      athleteId: throwEntry.athleteId,
+      thrownOn: throwEntry.thrownOn,
+      kind: throwEntry.kind,
+      pitches: throwEntry.pitches,
+      replacesId: throwEntry.replacesId,
+      reportedAtMs: throwEntry.reportedAtMs,
+      sessionId: throwEntry.sessionId,
+      clipId: throwEntry.clipId,
+      note: remark.text,
+      byGivenName: person.givenName,
+      byFamilyName: person.familyName,
+    })
+    .from(throwEntry)
+    .leftJoin(remark, eq(remark.id, throwEntry.remarkId))
+    .leftJoin(person, eq(person.id, throwEntry.reportedByPersonId))
+    .where(and(eq(throwEntry.athleteId, athleteId), gte(throwEntry.thrownOn, sinceDay)))
+    .orderBy(desc(throwEntry.thrownOn), desc(throwEntry.reportedAtMs), desc(throwEntry.id));
+  return rows.map((row) => ({
+    ...row,
+    note: row.note ?? "",
+    byGivenName: row.byGivenName ?? "",
+    byFamilyName: row.byFamilyName ?? "",
+  }));
+}
+
+/** One row of the log, or null. `isReplaced`: another row corrects it already. */
+export async function findThrowEntry(db: Db, entryId: string) {
+  const [row] = await db.select().from(throwEntry).where(eq(throwEntry.id, entryId));
+  if (!row) return null;
+  const [later] = await db
+    .select({ id: throwEntry.id })
+    .from(throwEntry)
+    .where(eq(throwEntry.replacesId, entryId));
+  return { ...row, isReplaced: later !== undefined };
+}
+
+/** What access needs of the athlete a log row is about, or null when there is no such row. */
+export async function throwEntryScope(db: Db, entryId: string): Promise<AthleteScope | null> {
+  const row = await findThrowEntry(db, entryId);
+  return row ? athleteScope(db, row.athleteId) : null;
+}
+
+/** A planned outing that was not called off. */
+export interface PlannedOuting {
+  id: string;
+  plannedOn: CalendarDay;
+  pitches: number;
+}
+
+/** The outings of an athlete planned from a day on, earliest first; those called off are left out. */
+export async function plannedOutings(
+  db: Db,
+  athleteId: string,
+  fromDay: CalendarDay,
+): Promise<PlannedOuting[]> {
+  return db
+    .select({ id: plannedOuting.id, plannedOn: plannedOuting.plannedOn, pitches: plannedOuting.pitches })
+    .from(plannedOuting)
+    .where(
+      and(
+        eq(plannedOuting.athleteId, athleteId),
+        gte(plannedOuting.plannedOn, fromDay),
+        isNull(plannedOuting.cancelledAtMs),
+      ),
+    )
+    .orderBy(asc(plannedOuting.plannedOn), asc(plannedOuting.id));
+}
+
+/** Plans an outing. @returns its id */
+export async function insertOuting(
+  tx: Db,
+  outing: {
+    athleteId: string;
+    plannedOn: CalendarDay;
+    pitches: number;
+    addedByPersonId: string;
+    addedAtMs: number;
+  },
+): Promise<string> {
+  const id = newId("out");
+  await tx.insert(plannedOuting).values({ id, ...outing });
+  return id;
+}
+
+/** What access needs of the athlete an outing is planned for, or null when there is no such outing. */
+export async function outingScope(db: Db, outingId: string): Promise<AthleteScope | null> {
+  const [row] = await db
+    .select({ athleteId: plannedOuting.athleteId })
+    .from(plannedOuting)
+    .where(eq(plannedOuting.id, outingId));
+  return row ? athleteScope(db, row.athleteId) : null;
+}
+
+/** Calls an outing off; one that was called off already stays as it is. */
+export async function cancelOuting(tx: Db, outingId: string, nowMs: number): Promise<void> {
+  await tx
+    .update(plannedOuting)
+    .set({ cancelledAtMs: nowMs })
+    .where(and(eq(plannedOuting.id, outingId), isNull(plannedOuting.cancelledAtMs)));
+}
