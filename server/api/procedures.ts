@@ -110,7 +110,7 @@ function openScope(context: Context, db: Db): OpenScope {
 }
 
 /** Refuses unless the caller may do the action to every athlete the input is about. */
-async function authorise<Input>(
+export async function authorise<Input>(
   definition: { action: Action; athlete?: Locate<Input> },
   context: Context,
   db: Db,

@@ -10,6 +10,9 @@ export const MAX_PITCHES_ON_A_CLIP = 400;
 /** Clips in one part of a round: a few views of a few pitches. Common practice, no source. */
 export const MAX_CLIPS_AT_ONCE = 6;
 
+/** Clips of one athlete that may wait to be sent: two full parts of a round. Common practice, no source. */
+export const MAX_WAITING_CLIPS = 12;
+
 /**
  * What the family says of one clip. `pitchesThrown` is what its filming cost the arm: 0 for dry work, and for a second
  * camera on pitches that another clip has counted.

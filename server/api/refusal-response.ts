@@ -1,0 +1,25 @@
+import { randomBytes } from "node:crypto";
+import { TRPCError } from "@trpc/server";
+import { getHTTPStatusCodeFromError } from "@trpc/server/http";
+import { Refusal } from "@/server/domain/errors/refusal";
+import { log } from "@/server/log";
+import { REFUSAL_CODES } from "./refusal-codes";
+
+const HEADERS = { "cache-control": "no-store", "x-content-type-options": "nosniff" };
+
+/** A refusal as the answer of a route handler: the status its reason travels under, the reason and the sentence. */
+export function refusalResponse(refusal: Refusal): Response {
+  const { detail, message } = refusal;
+  const code = REFUSAL_CODES[detail.reason];
+  const status = getHTTPStatusCodeFromError(new TRPCError({ code }));
+  return Response.json({ problem: detail.reason, sentence: message }, { status, headers: HEADERS });
+}
+
+/** Whatever a route handler threw: a refusal in its words, anything else logged under a number the caller is told. */
+export function faultResponse(error: unknown, path: string): Response {
+  if (error instanceof Refusal) return refusalResponse(error);
+  const reference = randomBytes(4).toString("hex");
+  log.error({ reference, path, cause: error }, "a route handler failed");
+  const sentence = `Something went wrong here, not with you. Nothing was kept. Try again; if it stays, tell the academy this number: ${reference}.`;
+  return Response.json({ problem: "fault", sentence }, { status: 500, headers: HEADERS });
+}

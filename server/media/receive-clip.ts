@@ -1,0 +1,87 @@
+import type { Connections } from "@/db/client";
+import { athleteScope } from "@/server/data/access";
+import { type ClipFilm, clipOfUpload, keepWaitingClip } from "@/server/data/clips";
+import { unitOfWork } from "@/server/data/unit-of-work";
+import { hasVideoConsent } from "@/server/data/video-consent";
+import { judgeProbe, type ProbeRefusal, probeRefusalInWords } from "@/server/domain/clips/probe";
+import { clipPath, keepClipPart, makeClipFolder, newClipName, removeClip, sha256OfFile } from "./clip-store";
+import { probeClip } from "./probe-clip";
+import { stripClip } from "./strip-clip";
+import type { UploadAnswer } from "./upload-folder";
+import type { FinishedUpload } from "./upload-settings";
+
+/** Where a clip is received, and when. */
+export interface ClipDesk {
+  connections: Connections;
+  clipsFolder: string;
+  nowMs: number;
+}
+
+/**
+ * Takes in a file that has arrived whole: judges it, makes the copy without place and device data, and keeps that copy
+ * alone as a clip that waits to be sent. A file that is refused leaves nothing behind. An upload that was taken in
+ * before (the server died before it could say so) is answered as then.
+ */
+export async function receiveClip(upload: FinishedUpload, desk: ClipDesk): Promise<UploadAnswer> {
+  const before = await clipOfUpload(desk.connections.reader, upload.uploadId);
+  if (before) return taken(before.id);
+  const original = await probeClip(upload.path);
+  const refusal = judgeProbe(original);
+  if (refusal) return turnedDown(refusal);
+  /* The copy has no tags left, and the rate that slow motion was recorded at is one. */
+  const capturedFps = original.problem === null ? original.capturedFps : null;
+  const storageName = newClipName();
+  try {
+    const film = await copyOf(upload.path, desk.clipsFolder, storageName);
+    const answer = "kind" in film ? turnedDown(film) : await keep(upload, { ...film, capturedFps }, desk);
+    if (answer.status >= 400) await removeClip(desk.clipsFolder, storageName);
+    return answer;
+  } catch (error) {
+    await removeClip(desk.clipsFolder, storageName);
+    throw error;
+  }
+}
+
+/** Makes and keeps the copy, and says what it is; or why none could be made. */
+async function copyOf(
+  from: string,
+  clipsFolder: string,
+  storageName: string,
+): Promise<ClipFilm | ProbeRefusal> {
+  await makeClipFolder(clipsFolder, storageName);
+  const draft = `${clipPath(clipsFolder, storageName, "copy")}.draft`;
+  const outcome = await stripClip(from, draft);
+  if (outcome.problem !== null) return { kind: outcome.problem };
+  const path = await keepClipPart(clipsFolder, storageName, "copy", draft);
+  const { byteCount, durationMs, widthPx, heightPx, rotationDeg, codec, capturedFps, frameTimesMs } =
+    outcome.facts;
+  return {
+    ...{ storageName, contentType: outcome.contentType, byteCount, sha256: await sha256OfFile(path) },
+    ...{ durationMs, widthPx, heightPx, rotationDeg, codec, capturedFps },
+    ...{ frameCount: frameTimesMs.length, frameTimesMs: JSON.stringify(frameTimesMs) },
+  };
+}
+
+async function keep(upload: FinishedUpload, film: ClipFilm, desk: ClipDesk): Promise<UploadAnswer> {
+  const { personId, uploadId } = upload;
+  return unitOfWork(desk.connections, async (tx) => {
+    const athlete = await athleteScope(tx, upload.metadata.athleteId ?? "");
+    if (!athlete || !(await hasVideoConsent(tx, athlete.athleteId))) return NOT_ALLOWED;
+    return taken(await keepWaitingClip(tx, { athlete, personId, uploadId, film, nowMs: desk.nowMs }));
+  });
+}
+
+const NOT_ALLOWED: UploadAnswer = {
+  status: 403,
+  body: {
+    problem: "consent_missing",
+    sentence: "Consent to video was withdrawn while the clip was on its way. Nothing was kept.",
+  },
+};
+
+const taken = (clipId: string): UploadAnswer => ({ status: 201, body: { clipId } });
+
+const turnedDown = (refusal: ProbeRefusal): UploadAnswer => ({
+  status: refusal.kind === "too_big" ? 413 : 422,
+  body: { problem: refusal.kind, sentence: probeRefusalInWords(refusal) },
+});
