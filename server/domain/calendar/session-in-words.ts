@@ -1,0 +1,47 @@
+import type { NoticeKind } from "@/server/domain/notices/notice";
+import { momentInWords } from "@/server/domain/time/words";
+import { SESSION_KIND, type SessionKind } from "./session-kind";
+
+/** What a notice about a session names. */
+export interface ToldSession {
+  kind: SessionKind;
+  startsAtMs: number;
+  zone: string;
+  siteName: string;
+  laneName: string;
+  coachName: string;
+}
+
+/** One line of a session: "Bullpen, Tue 1 Dec 17:00 (America/New_York), North site, Lane 2, with Cole Rivers". */
+export function sessionInWords(session: ToldSession): string {
+  const { kind, startsAtMs, zone, siteName, laneName, coachName } = session;
+  const when = `${momentInWords(startsAtMs, zone)} (${zone})`;
+  return `${SESSION_KIND[kind].label}, ${when}, ${siteName}, ${laneName}, with ${coachName}`;
+}
+
+type SessionNoticeKind = Extract<NoticeKind, `session_${string}`>;
+
+const HEADLINES: Record<SessionNoticeKind, string> = {
+  session_booked: "booked",
+  session_moved: "moved to",
+  session_cancelled: "cancelled",
+  session_logged: "logged",
+  session_without_room: "no room by the book",
+};
+
+/**
+ * A notice about one athlete's session: what happened in the subject, the whole session and what else there is to say
+ * in the body.
+ * @param more further lines, blank ones left out
+ * @example subject "Kit: booked Tue 1 Dec 17:00"
+ */
+export function sessionNotice(
+  kind: SessionNoticeKind,
+  givenName: string,
+  session: ToldSession,
+  more: readonly string[],
+): { kind: NoticeKind; subject: string; body: string } {
+  const moment = momentInWords(session.startsAtMs, session.zone);
+  const lines = [`${sessionInWords(session)}.`, ...more].filter((line) => line.trim() !== "");
+  return { kind, subject: `${givenName}: ${HEADLINES[kind]} ${moment}`, body: lines.join("\n") };
+}
