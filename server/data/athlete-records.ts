@@ -142,3 +142,20 @@ export async function endGuardianship(
 export async function setGuardiansGranted(tx: Db, athleteId: string, grants: boolean): Promise<void> {
   await tx.update(athlete).set({ grantsGuardians: grants }).where(eq(athlete.id, athleteId));
 }
+
+/**
+ * Saves an athlete's throwing hand and height over the version they were read at.
+ * @returns false when somebody saved in between; nothing is written then
+ */
+export async function saveArm(
+  tx: Db,
+  at: { athleteId: string; version: number },
+  arm: Pick<AthleteRecord, "throws" | "heightCm">,
+): Promise<boolean> {
+  const saved = await tx
+    .update(athlete)
+    .set({ throws: arm.throws, heightCm: arm.heightCm, version: at.version + 1 })
+    .where(and(eq(athlete.id, at.athleteId), eq(athlete.version, at.version)))
+    .returning({ id: athlete.id });
+  return saved.length === 1;
+}

@@ -125,8 +125,12 @@ export async function retryNotices(tx: Db, ids: readonly string[], nowMs: number
     .where(and(inArray(notice.id, [...ids]), inArray(notice.state, ["failed", "kept"])));
 }
 
-/** One page of the outbox, latest first, with the number of all. */
-export async function listNotices(db: Db, page: { limit: number; offset: number }) {
+/** One page of the outbox, latest first, of one state or of all, with the number of those that fit. */
+export async function listNotices(
+  db: Db,
+  page: { limit: number; offset: number; state?: NoticeState | null },
+) {
+  const fits = page.state ? eq(notice.state, page.state) : undefined;
   const rows = await db
     .select({
       id: notice.id,
@@ -142,9 +146,18 @@ export async function listNotices(db: Db, page: { limit: number; offset: number 
     })
     .from(notice)
     .innerJoin(person, eq(person.id, notice.toPersonId))
+    .where(fits)
     .orderBy(desc(notice.createdAtMs), desc(notice.id))
     .limit(page.limit)
     .offset(page.offset);
-  const [all] = await db.select({ total: count() }).from(notice);
+  const [all] = await db.select({ total: count() }).from(notice).where(fits);
   return { rows, total: all?.total ?? 0 };
+}
+
+/** How many notices stand in each state. */
+export async function countNotices(db: Db): Promise<Record<NoticeState, number>> {
+  const rows = await db.select({ state: notice.state, notices: count() }).from(notice).groupBy(notice.state);
+  const counts = { waiting: 0, sent: 0, kept: 0, failed: 0 };
+  for (const row of rows) counts[row.state] = row.notices;
+  return counts;
 }
