@@ -28,7 +28,7 @@ module.exports = {
       name: "data-sees-only-domain-and-db",
       severity: "error",
       from: { path: "^server/data/" },
-      to: { pathNot: "^(server/(data|domain)|db)/|node_modules/drizzle-orm" },
+      to: { pathNot: "^(server/(data|domain)|db)/|node_modules/drizzle-orm|^(node:)?crypto$" },
     },
     {
       name: "sql-stays-in-data",
@@ -87,7 +87,7 @@ module.exports = {
     {
       name: "no-dev-deps-in-the-product",
       severity: "error",
-      from: { path: "^(app|components|server|db)/" },
+      from: { path: "^(app|components|server|db)/", pathNot: "^db/(drizzle[.]config|generate)[.]ts$" },
       to: { dependencyTypes: ["npm-dev"], dependencyTypesNot: ["type-only"] },
     },
   ],

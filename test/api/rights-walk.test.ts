@@ -6,7 +6,8 @@ import { actorOfSignIn, athleteScope } from "@/server/data/access";
 import { relationsOf } from "@/server/domain/access/relation";
 import { may, RIGHTS } from "@/server/domain/access/rights";
 import { type TestAcademy, WHO } from "../helpers/academy";
-import { type AthleteRecord, makeBusyAcademy } from "../helpers/busy-academy";
+import type { AthleteRecord } from "../helpers/athlete-record";
+import { makeBusyAcademy } from "../helpers/busy-academy";
 import { callByPath } from "../helpers/call-by-path";
 import { PROCEDURE_INPUTS } from "../helpers/procedure-inputs";
 

@@ -5,25 +5,8 @@ import { claim, session, sessionAthlete } from "@/db/schema/sessions";
 import { painReport, plannedOuting, throwEntry } from "@/db/schema/throwing";
 import { instantOf } from "@/server/domain/time/calendar-day";
 import { makeAcademy, type TestAcademy, WHO, ZONE } from "./academy";
+import type { AthleteRecord } from "./athlete-record";
 import { fillCorrections, fillRounds } from "./busy-rounds";
-
-/** Everything there is of one athlete, by id; a text only this athlete's rows hold is in `marker`. */
-export interface AthleteRecord {
-  athleteId: string;
-  personId: string;
-  marker: string;
-  rounds: Record<"received" | "taken" | "sent" | "answered" | "settled" | "retake", string>;
-  /** A clip of each round, and one uploaded but not yet sent. */
-  clips: Record<"received" | "taken" | "sent" | "answered" | "settled" | "retake" | "waiting", string>;
-  reviews: { sent: string; answered: string; settled: string };
-  correction: string;
-  answeredCorrection: string;
-  bookedSession: string;
-  loggedSession: string;
-  runningSession: string;
-  throwEntry: string;
-  outing: string;
-}
 
 interface Owners {
   coach: string;

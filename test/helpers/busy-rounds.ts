@@ -4,7 +4,7 @@ import { review } from "@/db/schema/reviews";
 import { round, roundEvent } from "@/db/schema/rounds";
 import { STARTING_LIBRARY } from "@/server/domain/mechanics/starting-library";
 import { type TestAcademy, WHO } from "./academy";
-import type { AthleteRecord } from "./busy-academy";
+import type { AthleteRecord } from "./athlete-record";
 
 const HOUR = 3_600_000;
 
@@ -44,15 +44,13 @@ export async function fillRounds(
       receivedAtMs,
       ...stageOf(stage, owners.coach, clock.ms),
     });
-    await db
-      .insert(roundEvent)
-      .values({
-        id: `rev_${id}`,
-        roundId: id,
-        kind: "received",
-        actorPersonId: record.personId,
-        atMs: receivedAtMs,
-      });
+    await db.insert(roundEvent).values({
+      id: `rev_${id}`,
+      roundId: id,
+      kind: "received",
+      actorPersonId: record.personId,
+      atMs: receivedAtMs,
+    });
     await db.insert(clip).values({
       ...fileOf(record.clips[stage], record, owners.guardian, clock.ms),
       roundId: id,
@@ -126,15 +124,13 @@ export async function fillCorrections({ db, clock }: TestAcademy, record: Athlet
       state: "given",
       givenAtMs: sentAtMs,
     });
-    await db
-      .insert(correctionEvent)
-      .values({
-        id: `cev_${id}`,
-        correctionId: id,
-        kind: "given",
-        roundId,
-        actorPersonId: coach,
-        atMs: sentAtMs,
-      });
+    await db.insert(correctionEvent).values({
+      id: `cev_${id}`,
+      correctionId: id,
+      kind: "given",
+      roundId,
+      actorPersonId: coach,
+      atMs: sentAtMs,
+    });
   }
 }

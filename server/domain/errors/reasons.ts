@@ -58,3 +58,11 @@ export interface RefusalFacts {
   in_use: { what: string };
   hours_invalid: { why: string };
 }
+
+/** The fixed reasons a request may be refused for, each with the facts its screen needs. */
+export type RefusalReason = keyof RefusalFacts;
+
+/** One reason with its facts. */
+export type RefusalDetail = {
+  [Reason in RefusalReason]: { reason: Reason } & RefusalFacts[Reason];
+}[RefusalReason];

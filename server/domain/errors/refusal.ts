@@ -1,13 +1,7 @@
-import type { RefusalFacts } from "./reasons";
+import type { RefusalDetail } from "./reasons";
 import { refusalSentence } from "./sentences";
 
-/** The fixed reasons a request may be refused for, each with the facts its screen needs. */
-export type RefusalReason = keyof RefusalFacts;
-
-/** One reason with its facts. */
-export type RefusalDetail = {
-  [Reason in RefusalReason]: { reason: Reason } & RefusalFacts[Reason];
-}[RefusalReason];
+export type { RefusalDetail, RefusalReason } from "./reasons";
 
 /**
  * An expected refusal. Procedures throw it; the wire carries `detail` and one sentence that says what happened,

@@ -1,6 +1,5 @@
 import { dayInWords } from "../time/words";
-import type { RefusalFacts } from "./reasons";
-import type { RefusalDetail, RefusalReason } from "./refusal";
+import type { RefusalDetail, RefusalFacts, RefusalReason } from "./reasons";
 
 type Sentences = { [Reason in RefusalReason]: (facts: RefusalFacts[Reason]) => string };
 

@@ -1,0 +1,34 @@
+import { describe, expect, it } from "vitest";
+import { recipientsFor, retryAfterMs } from "@/server/domain/notices/notice";
+
+const family = {
+  athletePersonId: "kid",
+  ageYears: 14,
+  athleteMaySignIn: true,
+  guardianPersonIds: ["mum", "dad"],
+  grantsGuardians: false,
+};
+
+describe("who is told", () => {
+  it("is a minor with every guardian, never a minor alone", () => {
+    expect(recipientsFor(family)).toEqual(["kid", "mum", "dad"]);
+    expect(recipientsFor({ ...family, guardianPersonIds: [] })).toEqual([]);
+  });
+
+  it("is the guardians alone for an athlete who has no sign-in", () => {
+    expect(recipientsFor({ ...family, ageYears: 11, athleteMaySignIn: false })).toEqual(["mum", "dad"]);
+  });
+
+  it("is an athlete of age alone, with guardians only when granted", () => {
+    expect(recipientsFor({ ...family, ageYears: 18 })).toEqual(["kid"]);
+    expect(recipientsFor({ ...family, ageYears: 18, grantsGuardians: true })).toEqual(["kid", "mum", "dad"]);
+  });
+});
+
+describe("trying again", () => {
+  it("doubles the wait from a minute to two hours", () => {
+    expect([1, 2, 3, 7, 8, 20].map((attempts) => retryAfterMs(attempts) / 60_000)).toEqual([
+      1, 2, 4, 64, 120, 120,
+    ]);
+  });
+});
