@@ -1,18 +1,32 @@
 import { academyRouter } from "./routers/academy";
 import { accountRouter } from "./routers/account";
+import { athletesRouter } from "./routers/athletes";
 import { checkpointsRouter } from "./routers/checkpoints";
+import { clipsRouter } from "./routers/clips";
 import { consentRouter } from "./routers/consent";
 import { familiesRouter } from "./routers/families";
 import { hoursRouter } from "./routers/hours";
 import { invitationsRouter } from "./routers/invitations";
 import { noticesRouter } from "./routers/notices";
 import { peopleRouter } from "./routers/people";
+import { practiceRouter } from "./routers/practice";
 import { ratesRouter } from "./routers/rates";
+import { reviewsRouter } from "./routers/reviews";
+import { roundsRouter } from "./routers/rounds";
 import { sitesRouter } from "./routers/sites";
+import { throwingRouter } from "./routers/throwing";
+import { todayRouter } from "./routers/today";
 import { router } from "./trpc";
 
 /** Every procedure of the academy, one router a capability. */
 export const appRouter = router({
+  athletes: athletesRouter,
+  today: todayRouter,
+  throwing: throwingRouter,
+  clips: clipsRouter,
+  rounds: roundsRouter,
+  reviews: reviewsRouter,
+  practice: practiceRouter,
   people: peopleRouter,
   notices: noticesRouter,
   invitations: invitationsRouter,

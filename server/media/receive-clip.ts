@@ -1,8 +1,8 @@
 import type { Connections } from "@/db/client";
 import { athleteScope } from "@/server/data/access";
 import { type ClipFilm, clipOfUpload, keepWaitingClip } from "@/server/data/clips";
+import { consentIsLive } from "@/server/data/consents";
 import { unitOfWork } from "@/server/data/unit-of-work";
-import { hasVideoConsent } from "@/server/data/video-consent";
 import { judgeProbe, type ProbeRefusal, probeRefusalInWords } from "@/server/domain/clips/probe";
 import { clipPath, keepClipPart, makeClipFolder, newClipName, removeClip, sha256OfFile } from "./clip-store";
 import { probeClip } from "./probe-clip";
@@ -66,7 +66,7 @@ async function keep(upload: FinishedUpload, film: ClipFilm, desk: ClipDesk): Pro
   const { personId, uploadId } = upload;
   return unitOfWork(desk.connections, async (tx) => {
     const athlete = await athleteScope(tx, upload.metadata.athleteId ?? "");
-    if (!athlete || !(await hasVideoConsent(tx, athlete.athleteId))) return NOT_ALLOWED;
+    if (!athlete || !(await consentIsLive(tx, athlete.athleteId, "video"))) return NOT_ALLOWED;
     return taken(await keepWaitingClip(tx, { athlete, personId, uploadId, film, nowMs: desk.nowMs }));
   });
 }

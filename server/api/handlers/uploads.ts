@@ -2,8 +2,8 @@ import { nowMs } from "@/server/clock";
 import { athleteScope } from "@/server/data/access";
 import { countWaiting } from "@/server/data/clips";
 import { connections } from "@/server/data/connections";
+import { consentIsLive } from "@/server/data/consents";
 import { nameOfAthlete } from "@/server/data/names";
-import { hasVideoConsent } from "@/server/data/video-consent";
 import { MAX_CLIP_BYTES } from "@/server/domain/clips/probe";
 import { MAX_WAITING_CLIPS } from "@/server/domain/clips/send-clip";
 import { Refusal } from "@/server/domain/errors/refusal";
@@ -73,7 +73,7 @@ async function uploadAuthority(
 }
 
 async function sendingRefusal({ db, athlete }: RouteScope, isNew: boolean): Promise<Refusal | null> {
-  if (!(await hasVideoConsent(db, athlete.athleteId))) {
+  if (!(await consentIsLive(db, athlete.athleteId, "video"))) {
     const { givenName } = await nameOfAthlete(db, athlete.athleteId);
     return new Refusal({ reason: "consent_missing", athleteGivenName: givenName });
   }

@@ -1,6 +1,6 @@
 import { type Clip, findClip } from "@/server/data/clips";
+import { consentIsLive } from "@/server/data/consents";
 import { nameOfAthlete } from "@/server/data/names";
-import { hasVideoConsent } from "@/server/data/video-consent";
 import { Refusal } from "@/server/domain/errors/refusal";
 import type { RouteScope } from "../guard-route";
 
@@ -19,7 +19,7 @@ export type WatchableClip = Clip & {
  */
 export async function watchableClip(scope: RouteScope, clipId: string): Promise<WatchableClip> {
   const { db, actor, athlete } = scope;
-  if (!(await hasVideoConsent(db, athlete.athleteId))) {
+  if (!(await consentIsLive(db, athlete.athleteId, "video"))) {
     const { givenName } = await nameOfAthlete(db, athlete.athleteId);
     throw new Refusal({ reason: "consent_missing", athleteGivenName: givenName });
   }

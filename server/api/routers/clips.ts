@@ -1,0 +1,78 @@
+import { z } from "zod";
+import { athleteScope } from "@/server/data/access";
+import { clipScope, discardWaitingClip, findClip, waitingClips } from "@/server/data/clips";
+import { consentIsLive } from "@/server/data/consents";
+import { MAX_CLIP_BYTES, MAX_CLIP_MS } from "@/server/domain/clips/probe";
+import { MAX_CLIPS_AT_ONCE } from "@/server/domain/clips/send-clip";
+import { Refusal } from "@/server/domain/errors/refusal";
+import { DONE, done } from "../done";
+import { command, query } from "../procedures";
+import { roundsToAnswer, roundToAnswer } from "../rounds-to-answer";
+import { router } from "../trpc";
+
+const id = z.string().min(1).max(64);
+
+const waitingClip = z.strictObject({
+  clipId: z.string(),
+  /** The upload it came by; the sender's own page finds its clip by it. */
+  uploadId: z.string(),
+  durationMs: z.number(),
+  byteCount: z.number(),
+  hasPoster: z.boolean(),
+});
+
+export const clipsRouter = router({
+  /** What the page for sending needs to know: consent, what waits for a clip, by when a clip sent now is due. */
+  sending: query({
+    action: "clip.send",
+    input: z.strictObject({ athleteId: id }),
+    output: z.strictObject({
+      consentIsLive: z.boolean(),
+      today: z.string(),
+      zone: z.string(),
+      rounds: z.array(roundToAnswer),
+      limits: z.strictObject({ clips: z.number(), durationMs: z.number(), byteCount: z.number() }),
+    }),
+    athlete: (db, { athleteId }) => athleteScope(db, athleteId),
+    run: async ({ db, athlete, today }) => ({
+      consentIsLive: await consentIsLive(db, athlete.athleteId, "video"),
+      today,
+      zone: athlete.zone,
+      rounds: await roundsToAnswer(db, athlete.athleteId, today),
+      limits: { clips: MAX_CLIPS_AT_ONCE, durationMs: MAX_CLIP_MS, byteCount: MAX_CLIP_BYTES },
+    }),
+  }),
+
+  /** The clips the caller has uploaded for an athlete and not sent yet. */
+  waiting: query({
+    action: "clip.send",
+    input: z.strictObject({ athleteId: id }),
+    output: z.array(waitingClip),
+    athlete: (db, { athleteId }) => athleteScope(db, athleteId),
+    async run({ db, actor }, { athleteId }) {
+      const clips = await waitingClips(db, athleteId, actor.personId);
+      return clips.map((clip) => ({
+        clipId: clip.id,
+        uploadId: clip.uploadId ?? "",
+        durationMs: clip.durationMs ?? 0,
+        byteCount: clip.byteCount ?? 0,
+        hasPoster: clip.hasPoster,
+      }));
+    },
+  }),
+
+  /** Takes back a clip that was uploaded and not sent. */
+  discard: command({
+    action: "clip.send",
+    input: z.strictObject({ clipId: id }),
+    output: done,
+    athlete: (db, { clipId }) => clipScope(db, clipId),
+    async run({ db, actor }, { clipId }) {
+      const clip = await findClip(db, clipId);
+      const isOwn = clip?.state === "waiting" && clip.uploadedByPersonId === actor.personId;
+      if (!isOwn) throw new Refusal({ reason: "not_found" });
+      await discardWaitingClip(db, clipId);
+      return DONE;
+    },
+  }),
+});
