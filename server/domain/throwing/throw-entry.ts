@@ -81,7 +81,7 @@ export interface PlannedThrows {
 }
 
 /** The rows that no other given row replaces, in the order given. Chains of corrections leave only the last. */
-export function currentEntries(entries: readonly ThrowEntry[]): ThrowEntry[] {
+export function currentEntries<Entry extends ThrowEntry>(entries: readonly Entry[]): Entry[] {
   const replacedIds = new Set(entries.map((entry) => entry.replacesId));
   return entries.filter((entry) => !replacedIds.has(entry.id));
 }

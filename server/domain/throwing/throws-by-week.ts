@@ -53,6 +53,11 @@ export function throwsByWeek(
   return [...weeks.values()];
 }
 
+/** Whether throws of the kind are an outing: a game, live at-bats or a showcase. */
+export function isOutingKind(kind: ThrowKind): boolean {
+  return GROUP_OF[kind] === "games";
+}
+
 /** The Monday of the week that holds a day. */
 export function mondayOf(day: CalendarDay): CalendarDay {
   return addDays(day, 1 - weekdayOf(day));

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { THROW_KINDS } from "@/server/domain/throwing/throw-entry";
-import { mondayOf, throwsByWeek } from "@/server/domain/throwing/throws-by-week";
+import { isOutingKind, mondayOf, throwsByWeek } from "@/server/domain/throwing/throws-by-week";
 import { addDays, weekdayOf } from "@/server/domain/time/calendar-day";
 import { entry } from "./arm-question";
 
@@ -52,6 +52,10 @@ describe("throws by week", () => {
         expect(counted).toBe(all.reduce((sum, { pitches }) => sum + pitches, 0));
       }),
     );
+  });
+
+  it("take games, live at-bats and showcases for outings, and nothing else", () => {
+    expect(THROW_KINDS.filter(isOutingKind)).toEqual(["game", "live_at_bats", "showcase"]);
   });
 
   it("find the Monday across year end and clock changes", () => {

@@ -1,0 +1,28 @@
+import { z } from "zod";
+import { ARM_MARK_KINDS, armOnDay } from "@/server/domain/throwing/arm-marks";
+import type { ArmQuestion } from "@/server/domain/throwing/pitches-allowed";
+import { limitInWords, whyInSentences } from "@/server/domain/throwing/why";
+
+/** One state of an arm as it travels: a shape and its words. */
+export const armMark = z.strictObject({
+  kind: z.enum(ARM_MARK_KINDS),
+  count: z.int().nullable(),
+  freeOn: z.string().nullable(),
+  words: z.string(),
+});
+
+/** What the book leaves an arm on a day: the words, why, and the shapes. */
+export const armAnswer = z.strictObject({
+  words: z.string(),
+  why: z.array(z.string()),
+  marks: z.array(armMark),
+});
+
+/** The value of {@link armAnswer}. */
+export type ArmAnswer = z.output<typeof armAnswer>;
+
+/** Asks the book about an arm on a day and words the answer. */
+export function answerFor(question: ArmQuestion): ArmAnswer {
+  const { answer, marks } = armOnDay(question);
+  return { words: limitInWords(answer), why: whyInSentences(answer), marks };
+}
