@@ -1,0 +1,29 @@
+/** Speed as ratios against a bare baseline of the same run. `npm run bench -- --json` prints one object a line. */
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Figure } from "./measure";
+import { measureArms, measureClaims, measureCommits } from "./records";
+import { measureServing } from "./serving";
+
+const folder = mkdtempSync(join(tmpdir(), "slabside-bench-"));
+try {
+  const figures: Figure[] = [
+    await measureCommits(folder),
+    await measureClaims(folder),
+    await measureArms(folder),
+    await measureServing(folder),
+  ];
+  for (const figure of figures) {
+    if (process.argv.includes("--json")) console.log(JSON.stringify(figure));
+    else {
+      const verdict = figure.ok ? "ok" : "over";
+      console.log(
+        `${verdict.padEnd(5)} ${figure.value.toFixed(2).padStart(6)} times (at most ${figure.target})  ${figure.name}`,
+      );
+    }
+  }
+  if (figures.some((figure) => !figure.ok)) process.exitCode = 1;
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
