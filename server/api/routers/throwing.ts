@@ -194,7 +194,8 @@ async function refuseBadClearance(
   const { db, nowMs, today } = scope;
   const { pain } = await armOf(db, clearance.athleteId, nowMs);
   if (!callerMayClear(scope)) refuse("An athlete of 18 clears the arm for themselves.");
-  if (!pain) refuse("No pain stands reported.");
+  /* Another guardian was quicker: there is nothing left to clear. */
+  if (!pain) throw new Refusal({ reason: "changed_meanwhile" });
   const [refusal] = clearanceRefusals(clearance, pain, today);
   if (refusal) refuse(clearanceRefusalInWords(refusal));
 }
