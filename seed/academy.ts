@@ -14,7 +14,7 @@ import type { RoundPlan } from "./academy/round-plan";
 import type { SessionTale } from "./academy/session-rows";
 import { buildGroups, buildWeeks } from "./academy/sessions";
 import { buildToday } from "./academy/sessions-of-today";
-import { tellSeason } from "./academy/story";
+import { tellSeason } from "./academy/tell-season";
 import { chooseThemes } from "./academy/themes";
 import { buildEasyThrows, buildGames, buildLatestThrows, buildPlannedOutings } from "./academy/throws";
 import { type AcademyInput, newWorld, type World } from "./academy/world";
@@ -85,9 +85,8 @@ function tellOne(
   const story = { world, athlete, themes, improves, random, settled: null };
   const own = tales.filter(({ athleteIds }) => athleteIds.includes(athlete.id));
   tellSeason(story, latest ? [...history, latest] : history, own);
-  if (athlete.part === "silent") return buildEasyThrows(world, athlete, -SILENT_DAYS - 1);
-  buildEasyThrows(world, athlete, -7);
-  buildLatestThrows(world, athlete);
+  buildEasyThrows(world, athlete, athlete.part === "silent" ? -SILENT_DAYS - 1 : -7);
+  if (athlete.part !== "silent") buildLatestThrows(world, athlete);
 }
 
 /** Most are filmed from the open side, every fifth from the front and every seventh from behind. */

@@ -2,13 +2,13 @@ import type { ClipPart } from "@/server/domain/clips/clip";
 import { isPastRetention, retainUntil } from "@/server/domain/clips/send-clip";
 import type { DeliveryEvent } from "@/server/domain/mechanics/delivery";
 import { maySignIn } from "@/server/domain/people/person";
+import type { CalendarDay } from "@/server/domain/time/calendar-day";
 import type { ClipParameters } from "../clips/clip-parameters";
 import { CLIP_S, EVENT_TIMES_S } from "../clips/timeline";
 import { eventFrames, frameCountOf } from "../clips/truth";
 import type { Random } from "../seeded-random";
 import { DEMO_SETTINGS } from "./place";
-import type { Athlete } from "./roster";
-import { speakerFor } from "./roster";
+import { type Athlete, speakerFor } from "./roster";
 import { dayIn, type Filming } from "./round-plan";
 import { faultsOf, type Theme } from "./themes";
 import type { World } from "./world";
@@ -51,9 +51,7 @@ export function writeClip(
   random: Random,
 ): SeenClip {
   const { athlete, roundId, part, position } = place;
-  const receivedOn = dayIn(world, filming.sentInAtMs);
-  const keptUntil = retainUntil(receivedOn, DEMO_SETTINGS.clipRetentionDays);
-  const isDrawn = !isPastRetention(keptUntil, world.today);
+  const isDrawn = isKept(world, filming);
   const sender = speakerFor(athlete, filming.day);
   const sendsAlone = maySignIn(athlete.bornOn, filming.day) && random.chance(0.6);
   const film = isDrawn ? drawnFilm(world, filming, athlete, themes) : oldFilm(random);
@@ -65,12 +63,21 @@ export function writeClip(
     filmedOn: filming.day,
     uploadedByPersonId: sendsAlone ? athlete.personId : sender,
     createdAtMs: filming.sentInAtMs,
-    retainUntil: keptUntil,
+    retainUntil: keptUntil(world, filming),
     state: isDrawn ? "drawing" : place.replaced ? "replaced" : "expired",
     rotationDeg: 0,
     ...columns,
   });
   return { id: filming.clipId, view: filming.view, frames };
+}
+
+/** Whether the film of a clip is still within the academy's retention time. */
+export function isKept(world: World, filming: Filming): boolean {
+  return !isPastRetention(keptUntil(world, filming), world.today);
+}
+
+function keptUntil(world: World, { sentInAtMs }: Filming): CalendarDay {
+  return retainUntil(dayIn(world, sentInAtMs), DEMO_SETTINGS.clipRetentionDays);
 }
 
 /** A clip to be drawn: its length and frames are known beforehand, its file is named. */

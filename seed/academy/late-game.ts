@@ -1,5 +1,4 @@
-import type { Athlete } from "./roster";
-import { speakerFor } from "./roster";
+import { type Athlete, speakerFor } from "./roster";
 import { logThrows } from "./throws";
 import { dayFromToday, type World } from "./world";
 

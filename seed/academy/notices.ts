@@ -1,7 +1,7 @@
 import { chargeKindLabel } from "@/server/domain/ledger/charge-kind";
-import type { NoticeKind } from "@/server/domain/notices/notice";
-import { recipientsFor } from "@/server/domain/notices/notice";
+import { type NoticeKind, recipientsFor } from "@/server/domain/notices/notice";
 import { isOfAge, maySignIn } from "@/server/domain/people/person";
+import type { RoundEventKind } from "@/server/domain/reviews/round-state";
 import { ageOn } from "@/server/domain/time/calendar-day";
 import { momentInWords } from "@/server/domain/time/words";
 import type { Athlete } from "./roster";
@@ -56,111 +56,101 @@ function familyOf(world: World, athlete: Athlete, atMs: number): string[] {
 
 type ById = ReadonlyMap<string, Athlete>;
 
+interface RoundWords {
+  to: Message["to"];
+  kind: NoticeKind;
+  subject: (given: string) => string;
+  body: (given: string) => string;
+}
+
+const ROUND_WORDS: Partial<Record<RoundEventKind, RoundWords>> = {
+  received: {
+    to: "coach",
+    kind: "clip_received",
+    subject: (given) => `A clip from ${given}`,
+    body: (given) => `${given} sent a clip. It is in the queue.`,
+  },
+  sent: {
+    to: "family",
+    kind: "review_sent",
+    subject: (given) => `${given}: the review is here`,
+    body: (given) => `The review of ${given}'s clip has been sent.`,
+  },
+  answered: {
+    to: "coach",
+    kind: "answer_received",
+    subject: (given) => `${given} answered`,
+    body: (given) => `A reply clip of ${given} is waiting to be checked.`,
+  },
+  settled: {
+    to: "family",
+    kind: "check_sent",
+    subject: (given) => `${given}: did it take?`,
+    body: (given) => `The reply clip of ${given} has been checked. Each correction has its verdict.`,
+  },
+  retake_asked: {
+    to: "family",
+    kind: "retake_asked",
+    subject: (given) => `${given}: please film once more`,
+    body: (given) => `The clip of ${given} could not be used. The coach says why on the round.`,
+  },
+  lapsed: {
+    to: "family",
+    kind: "round_lapsed",
+    subject: (given) => `${given}: no reply came`,
+    body: (given) =>
+      `The time for a reply is over. Open corrections of ${given} carry over into the next round.`,
+  },
+};
+
 function aboutRounds(world: World, byId: ById): Message[] {
-  return world.rows.roundEvent.flatMap((event): Message[] => {
-    const athleteId = world.rows.round.find(({ id }) => id === event.roundId)?.athleteId;
-    const athlete = byId.get(athleteId ?? "");
-    if (!athlete) return [];
-    const base = { athlete, atMs: event.atMs };
-    const { given } = athlete;
-    switch (event.kind) {
-      case "received":
-        return [
-          {
-            ...base,
-            to: "coach",
-            kind: "clip_received",
-            subject: `A clip from ${given}`,
-            body: `${given} sent a clip. It is in the queue.`,
-          },
-        ];
-      case "sent":
-        return [
-          {
-            ...base,
-            to: "family",
-            kind: "review_sent",
-            subject: `${given}: the review is here`,
-            body: reviewBody(world, event.roundId, given),
-          },
-        ];
-      case "answered":
-        return [
-          {
-            ...base,
-            to: "coach",
-            kind: "answer_received",
-            subject: `${given} answered`,
-            body: `A reply clip of ${given} is waiting to be checked.`,
-          },
-        ];
-      case "settled":
-        return [
-          {
-            ...base,
-            to: "family",
-            kind: "check_sent",
-            subject: `${given}: did it take?`,
-            body: `The reply clip of ${given} has been checked. Each correction has its verdict.`,
-          },
-        ];
-      case "retake_asked":
-        return [
-          {
-            ...base,
-            to: "family",
-            kind: "retake_asked",
-            subject: `${given}: please film once more`,
-            body: `The clip of ${given} could not be used. The coach says why on the round.`,
-          },
-        ];
-      case "lapsed":
-        return [
-          {
-            ...base,
-            to: "family",
-            kind: "round_lapsed",
-            subject: `${given}: no reply came`,
-            body: `The time for a reply is over. Open corrections of ${given} carry over into the next round.`,
-          },
-        ];
-      default:
-        return [];
-    }
+  const athleteOf = new Map(world.rows.round.map((round) => [round.id, byId.get(round.athleteId)]));
+  return world.rows.roundEvent.flatMap(({ kind, roundId, atMs }): Message[] => {
+    const athlete = athleteOf.get(roundId);
+    const words = ROUND_WORDS[kind];
+    if (!athlete || !words) return [];
+    const corrections = kind === "sent" ? recapLines(world, roundId) : [];
+    const body = [words.body(athlete.given), ...corrections].join("\n");
+    return [{ athlete, to: words.to, kind: words.kind, subject: words.subject(athlete.given), body, atMs }];
   });
 }
 
-function reviewBody(world: World, roundId: string, given: string): string {
-  const corrections = world.rows.correction.filter((row) => row.roundId === roundId);
-  const lines = corrections.map((row, index) => `${index + 1}. ${row.cue}. Drill: ${row.drill}.`);
-  return [`The review of ${given}'s clip has been sent.`, ...lines].join("\n");
+function recapLines(world: World, roundId: string): string[] {
+  return world.rows.correction
+    .filter((row) => row.roundId === roundId)
+    .map((row, index) => `${index + 1}. ${row.cue}. Drill: ${row.drill}.`);
 }
 
 function aboutSessions(world: World, byId: ById): Message[] {
-  return world.rows.session.flatMap((session) =>
-    world.rows.sessionAthlete
-      .filter(({ sessionId }) => sessionId === session.id)
-      .flatMap(({ athleteId }): Message[] => {
-        const athlete = byId.get(athleteId);
-        if (!athlete) return [];
-        const what = chargeKindLabel(session.kind);
-        const when = momentInWords(session.startsAtMs, world.zone);
-        const about = { athlete, to: "family" } as const;
-        const body = `${what} for ${athlete.given}, ${when}.`;
-        const booked = { ...about, kind: "session_booked", subject: `Booked: ${when}`, body } as const;
-        const messages: Message[] = [{ ...booked, atMs: session.bookedAtMs }];
-        if (session.cancelledAtMs) {
-          const cancelled = {
-            ...about,
-            kind: "session_cancelled",
-            subject: `Cancelled: ${when}`,
-            body,
-          } as const;
-          messages.push({ ...cancelled, atMs: session.cancelledAtMs });
-        }
-        return messages;
-      }),
+  const sessions = new Map(world.rows.session.map((session) => [session.id, session]));
+  return world.rows.sessionAthlete.flatMap(({ sessionId, athleteId }) => {
+    const session = sessions.get(sessionId);
+    const athlete = byId.get(athleteId);
+    const isOld = !session || session.startsAtMs < world.nowMs - OUTBOX_MS;
+    return isOld || !athlete ? [] : aboutSession(world, athlete, session);
+  });
+}
+
+function aboutSession(world: World, athlete: Athlete, session: World["rows"]["session"][number]): Message[] {
+  const what = chargeKindLabel(session.kind);
+  const when = momentInWords(session.startsAtMs, world.zone);
+  const about = { athlete, to: "family", body: `${what} for ${athlete.given}, ${when}.` } as const;
+  const messages: Message[] = [
+    { ...about, kind: "session_booked", subject: `Booked: ${when}`, atMs: session.bookedAtMs },
+  ];
+  if (session.cancelledAtMs) {
+    const subject = `Cancelled: ${when}`;
+    messages.push({ ...about, kind: "session_cancelled", subject, atMs: session.cancelledAtMs });
+  }
+  const log = world.rows.sessionLog.find(
+    (row) => row.sessionId === session.id && row.athleteId === athlete.id && row.attendance === "came",
   );
+  if (log) {
+    const body = `${about.body} ${log.minutes} minutes${log.pitches > 0 ? `, ${log.pitches} pitches` : ""}.`;
+    const subject = `Done: ${what.toLowerCase()}, ${when}`;
+    messages.push({ ...about, kind: "session_logged", subject, body, atMs: log.loggedAtMs });
+  }
+  return messages;
 }
 
 function aboutPain(world: World, byId: ById): Message[] {

@@ -1,5 +1,5 @@
 import { maySignIn } from "@/server/domain/people/person";
-import { addDays } from "@/server/domain/time/calendar-day";
+import { addDays, type CalendarDay } from "@/server/domain/time/calendar-day";
 import { openThemes } from "./correction-rows";
 import { speakerFor } from "./roster";
 import { dayIn } from "./round-plan";
@@ -8,23 +8,20 @@ import type { Story } from "./story";
 const LONGEST_DAYS = 14;
 
 /** Ticks the days on which the open corrections were practised between two instants, two weeks at most. */
-export function writePractice(
-  { world, athlete, themes, improves, random }: Story,
-  { fromMs, toMs }: { fromMs: number; toMs: number },
-): void {
+export function writePractice(story: Story, { fromMs, toMs }: { fromMs: number; toMs: number }): void {
+  const { world, improves, random } = story;
+  const first = dayIn(world, fromMs);
   const last = dayIn(world, Math.min(toMs, world.nowMs));
   const share = improves ? random.between(0.3, 0.65) : random.between(0.05, 0.3);
-  let day = addDays(dayIn(world, fromMs), 1);
-  for (let count = 0; count < LONGEST_DAYS && day < last; count += 1, day = addDays(day, 1)) {
-    if (!random.chance(share)) continue;
-    for (const { correction } of openThemes(themes)) {
-      if (!correction || !random.chance(0.8)) continue;
-      const alone = maySignIn(athlete.bornOn, day);
-      world.rows.practiceDay.push({
-        correctionId: correction.row.id,
-        practisedOn: day,
-        tickedByPersonId: alone ? athlete.personId : speakerFor(athlete, day),
-      });
-    }
+  const days = Array.from({ length: LONGEST_DAYS }, (_, index) => addDays(first, index + 1));
+  for (const day of days.filter((one) => one < last && random.chance(share))) tickDay(story, day);
+}
+
+function tickDay({ world, athlete, themes, random }: Story, practisedOn: CalendarDay): void {
+  const alone = maySignIn(athlete.bornOn, practisedOn);
+  const tickedByPersonId = alone ? athlete.personId : speakerFor(athlete, practisedOn);
+  for (const { correction } of openThemes(themes)) {
+    if (!correction || !random.chance(0.8)) continue;
+    world.rows.practiceDay.push({ correctionId: correction.row.id, practisedOn, tickedByPersonId });
   }
 }

@@ -23,6 +23,12 @@ export interface Sending {
   note?: string | undefined;
 }
 
+/** The rounds whose clips are still there show more than one new correction: three weeks. */
+const LATELY_MS = 21 * 86_400_000;
+
+/** An athlete whose latest round is told has room left for what it finds. */
+const MOST_BEFORE_LATEST = 3;
+
 /** A theme as it was judged on a clip. */
 export interface Judged {
   theme: Theme;
@@ -64,8 +70,11 @@ export function writeFindings(
   const { reviewId, judged } = written;
   const [clip] = sending.clips;
   if (!clip) throw new RangeError("A review without a clip.");
-  const room = MAX_OPEN_CORRECTIONS - openThemes(themes).length;
-  const wanted = Math.min(room, openThemes(themes).length === 0 ? random.int(2, 3) : random.int(1, 2));
+  const isLatest = world.nowMs - sentAtMs < LATELY_MS;
+  const most = isLatest || athlete.part === null ? MAX_OPEN_CORRECTIONS : MOST_BEFORE_LATEST;
+  const room = Math.max(0, most - openThemes(themes).length);
+  const few = openThemes(themes).length > 0 && !isLatest;
+  const wanted = Math.min(room, few ? random.int(1, 2) : random.int(2, 3));
   const chosen = toCorrect(themes, judged, { clip, wanted }, random);
   const seen = { actorId: athlete.coachId, atMs: sentAtMs, roundId };
   chosen.sort((a, b) => inDeliveryOrder(a.theme.checkpoint, b.theme.checkpoint));
@@ -97,7 +106,7 @@ function toCorrect(
     .sort((a, b) => a.theme.level - b.theme.level)
     .slice(0, Math.max(0, wanted));
   while (chosen.length < wanted) {
-    const theme = freshTheme(themes, clip.view, random);
+    const theme = freshTheme(themes, clip.view, false, random);
     if (!theme) break;
     themes.push(theme);
     chosen.push({ theme, clip });

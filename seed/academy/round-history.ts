@@ -47,7 +47,7 @@ export function planHistory(
   while (daysBetween(day, last) >= 14) {
     const { plan, endedOn } = planOne(world, athlete, { view, day, last }, random);
     plans.push(plan);
-    day = addDays(endedOn, random.int(10, athlete.keenness > 0.85 ? 14 : 26));
+    day = addDays(endedOn, random.int(athlete.keenness > 0.85 ? 10 : 16, athlete.keenness > 0.85 ? 16 : 40));
   }
   return plans;
 }
@@ -64,7 +64,8 @@ function planOne(world: World, athlete: Athlete, { view, day, last }: Frame, ran
   const clip = (on: CalendarDay) => film(world, athlete, { day: on, sentInAtMs: evening(on), view }, random);
   const fate = random.next();
   const empty = { athlete, takenAtMs: null, reply: [], retake: null, check: null, endedAtMs: null };
-  const base: Omit<RoundPlan, "outcome" | "first" | "review"> = { ...empty, hasDraft: false };
+  const handedOverBy = random.chance(0.05) ? otherCoach(world, athlete) : null;
+  const base: Omit<RoundPlan, "outcome" | "first" | "review"> = { ...empty, handedOverBy, hasDraft: false };
   const filmed = clip(day);
   if (fate < 0.03) {
     const endedAtMs = filmed.sentInAtMs + random.int(2, 14) * 3_600_000;
@@ -127,6 +128,12 @@ function replyDay(
     if (roomOn(athlete.arm, day) >= 6) return day;
   }
   return null;
+}
+
+/** The owner looks in when a coach has too much, and hands on what is not theirs. */
+function otherCoach(world: World, { coachId }: Athlete): string {
+  const { dell, ines } = world.staffIds;
+  return coachId === dell ? ines : dell;
 }
 
 const earliest = (days: readonly CalendarDay[]): CalendarDay => [...days].sort()[0] ?? "";

@@ -25,13 +25,13 @@ export function planLately(world: World, athlete: Athlete, view: CameraView): Ro
   const telling: Telling = { world, athlete, view, random };
   switch (athlete.part) {
     case "received_now":
-      return received(telling, world.nowMs - 50 * MINUTE_MS, "front");
+      return received(telling, world.nowMs - 50 * MINUTE_MS, { twoViews: true });
     case "received_due_today":
       return received(telling, openDaysAgo(telling, 2, random.int(1020, 1200)));
     case "received_late":
       return received(telling, openDaysAgo(telling, 3, 1065));
     case "taken":
-      return taken(telling, openDaysAgo(telling, 1, 1110), 4 * HOUR_MS);
+      return taken(telling, openDaysAgo(telling, 1, 1110), 4 * HOUR_MS, { twoViews: true });
     case "taken_draft":
       return { ...taken(telling, openDaysAgo(telling, 2, 1170), 75 * MINUTE_MS), hasDraft: true };
     case "answered_due_today":
@@ -53,6 +53,10 @@ export function planLately(world: World, athlete: Athlete, view: CameraView): Ro
   }
 }
 
+interface Views {
+  twoViews?: boolean;
+}
+
 interface Telling {
   world: World;
   athlete: Athlete;
@@ -62,7 +66,7 @@ interface Telling {
 
 const nothingYet = (athlete: Athlete) => ({
   ...{ athlete, takenAtMs: null, review: null, reply: [], retake: null, check: null },
-  ...{ endedAtMs: null, hasDraft: false },
+  ...{ endedAtMs: null, handedOverBy: null, hasDraft: false },
 });
 
 function openDaysAgo({ world, athlete }: Telling, count: number, minute: number): number {
@@ -73,16 +77,20 @@ function clipOf({ world, athlete, view, random }: Telling, sentInAtMs: number): 
   return film(world, athlete, { day: dayIn(world, sentInAtMs), sentInAtMs, view }, random);
 }
 
-function received(telling: Telling, sentInAtMs: number, secondView?: CameraView): RoundPlan {
+/** The same pitches from another side. */
+function secondView({ world }: Telling, filming: Filming): Filming {
+  return filmAgain(world, filming, filming.view === "front" ? "open_side" : "front");
+}
+
+function received(telling: Telling, sentInAtMs: number, { twoViews = false }: Views = {}): RoundPlan {
   const first = clipOf(telling, sentInAtMs);
-  const second =
-    secondView && secondView !== telling.view ? [filmAgain(telling.world, first, secondView)] : [];
+  const second = twoViews ? [secondView(telling, first)] : [];
   return { ...nothingYet(telling.athlete), outcome: "received", first: [first, ...second] };
 }
 
-function taken(telling: Telling, sentInAtMs: number, agoMs: number): RoundPlan {
+function taken(telling: Telling, sentInAtMs: number, agoMs: number, views: Views = {}): RoundPlan {
   const takenAtMs = Math.max(telling.world.nowMs - agoMs, sentInAtMs + 5 * MINUTE_MS);
-  return { ...received(telling, sentInAtMs), outcome: "taken", takenAtMs };
+  return { ...received(telling, sentInAtMs, views), outcome: "taken", takenAtMs };
 }
 
 function askedAgain(telling: Telling): RoundPlan {
@@ -97,10 +105,10 @@ function askedAgain(telling: Telling): RoundPlan {
 }
 
 /** Received some days ago and sent one or two openings later, within the promise. */
-function sent(telling: Telling, receivedDaysAgo: number): RoundPlan {
+function sent(telling: Telling, receivedDaysAgo: number, views: Views = {}): RoundPlan {
   const { world, athlete, random } = telling;
   const receivedOn = dayFromToday(world, -receivedDaysAgo);
-  const plan = received(telling, at(world, receivedOn, random.int(1000, 1200)));
+  const plan = received(telling, at(world, receivedOn, random.int(1000, 1200)), views);
   const sentOn = openDaysFrom(hoursOf(world, athlete), receivedOn, random.int(1, 2));
   const afterMs = plan.first[0]?.sentInAtMs ?? 0;
   return { ...plan, outcome: "sent", review: planReview(world, athlete, { sentOn, afterMs }, random) };
@@ -116,11 +124,11 @@ function answered(telling: Telling, answeredAtMs: number): RoundPlan {
 function settled(telling: Telling): RoundPlan {
   const { world, athlete, random } = telling;
   const answeredAtMs = at(world, dayFromToday(world, -8), 1110);
-  const plan = sent(telling, 19);
+  const plan = sent(telling, 19, { twoViews: true });
   const reply = clipOf(telling, answeredAtMs);
   const settledOn = openDaysFrom(hoursOf(world, athlete), dayFromToday(world, -8), 1);
   const check = planCheck(world, athlete, { settledOn, afterMs: answeredAtMs }, random);
-  return { ...plan, outcome: "settled", reply: [reply], check };
+  return { ...plan, outcome: "settled", reply: [reply, secondView(telling, reply)], check };
 }
 
 function lapsed(telling: Telling): RoundPlan {

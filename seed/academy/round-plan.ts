@@ -52,6 +52,8 @@ export interface RoundPlan {
   check: PlannedCheck | null;
   /** When it was withdrawn or lapsed. */
   endedAtMs: number | null;
+  /** The coach who took it first and handed it on. */
+  handedOverBy: string | null;
   hasDraft: boolean;
 }
 

@@ -21,7 +21,7 @@ export function writeRound(world: World, plan: RoundPlan): string {
     ...{ id: roundId, athleteId: athlete.id, siteId: athlete.siteId, state: outcome },
     coachPersonId: isTaken ? athlete.coachId : null,
     receivedAtMs: receivedAtMs(plan),
-    takenAtMs: review?.takenAtMs ?? plan.takenAtMs ?? plan.retake?.takenAtMs ?? null,
+    takenAtMs: whenTaken(plan),
     dueAtMs: dueNow(world, plan),
     ...paused(world, plan),
     retakeRemarkId: outcome === "retake" ? retakeRemarkId : null,
@@ -34,6 +34,9 @@ export function writeRound(world: World, plan: RoundPlan): string {
   writeEvents(world, roundId, plan, retakeRemarkId);
   return roundId;
 }
+
+const whenTaken = ({ retake, review, takenAtMs }: RoundPlan) =>
+  retake?.takenAtMs ?? review?.takenAtMs ?? takenAtMs;
 
 /** When the academy owes the next step; a retake that was answered begins where it was paused, about a day on. */
 function dueNow(world: World, { athlete, outcome, first, reply }: RoundPlan): number | null {
@@ -55,24 +58,29 @@ function writeEvents(world: World, roundId: string, plan: RoundPlan, retakeRemar
   const family = speakerFor(athlete, day);
   const put = (
     kind: RoundEventKind,
-    atMs: number | undefined | null,
-    actor: string | null,
-    remarkId?: string,
+    atMs: number | null | undefined,
+    actorPersonId: string | null,
+    remarkId: string | null = null,
+    toPersonId: string | null = null,
   ) => {
     if (atMs === undefined || atMs === null) return;
-    const row = {
+    world.rows.roundEvent.push({
       id: world.id("rne"),
       roundId,
       kind,
-      actorPersonId: actor,
-      remarkId: remarkId ?? null,
+      actorPersonId,
+      toPersonId,
+      remarkId,
       atMs,
-    };
-    world.rows.roundEvent.push(row);
+    });
   };
   put("received", receivedAtMs(plan), family);
-  put("taken", retake?.takenAtMs ?? review?.takenAtMs ?? plan.takenAtMs, athlete.coachId);
-  put("retake_asked", retake?.askedAtMs, athlete.coachId, retakeRemarkId ?? undefined);
+  const takenAtMs = whenTaken(plan);
+  put("taken", takenAtMs, plan.handedOverBy ?? athlete.coachId);
+  if (plan.handedOverBy && takenAtMs) {
+    put("handed_over", takenAtMs + 30_000, plan.handedOverBy, null, athlete.coachId);
+  }
+  put("retake_asked", retake?.askedAtMs, athlete.coachId, retakeRemarkId);
   if (retake) put("clip_replaced", plan.first[0]?.sentInAtMs, family);
   put("sent", review?.sentAtMs, athlete.coachId);
   put("answered", plan.reply[0]?.sentInAtMs, family);

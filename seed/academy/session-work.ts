@@ -31,7 +31,7 @@ function workOn({ world, improves, random }: Story, tale: SessionTale, logId: st
   const { correction } = theme;
   if (!correction) return;
   shift(theme, improves ? random.between(0.05, 0.3) : random.between(-0.05, 0.12));
-  const confirmed = correction.standing.state === "showing" && theme.level > 2.2 && random.chance(0.6);
+  const confirmed = correction.standing.state === "showing" && theme.level > 2.3 && random.chance(0.3);
   const outcome = confirmed ? "confirmed" : "worked_on";
   world.rows.sessionWork.push({ sessionLogId: logId, correctionId: correction.row.id, outcome });
   if (!confirmed) return;

@@ -1,3 +1,4 @@
+import type { SessionKind } from "@/server/domain/calendar/session-kind";
 import { type CalendarDay, weekdayOf } from "@/server/domain/time/calendar-day";
 import { type Diary, worksOn } from "./diary";
 import type { Athlete } from "./roster";
@@ -8,8 +9,15 @@ import { at, dayFromToday } from "./world";
 /** How many athletes of each coach come in today. The first coach's day is the fullest. */
 const COMING_TODAY = { tamar: 6, ines: 4, ruben: 4, dell: 3 } as const;
 
-/** Starts that are wished for in turn, so that a day fills from first to last light. */
-const WISHED = [1110, 780, 960, 1170, 870, 1035];
+/** What is wished for in turn, in minutes since midnight, so that a day fills from first to last light. */
+const WISHED: readonly { kind: SessionKind; wishedMin: number }[] = [
+  { kind: "lesson", wishedMin: 1110 },
+  { kind: "bullpen", wishedMin: 780 },
+  { kind: "lesson", wishedMin: 960 },
+  { kind: "dry_work", wishedMin: 1170 },
+  { kind: "bullpen", wishedMin: 870 },
+  { kind: "assessment", wishedMin: 1035 },
+];
 
 /**
  * The sessions that the demo cannot do without, before any other: those of today, the one that a late game takes the
@@ -17,23 +25,25 @@ const WISHED = [1110, 780, 960, 1170, 870, 1035];
  */
 export function buildToday(diary: Diary, athletes: readonly Athlete[], done: SessionTale[]): void {
   const { world } = diary;
-  const random = world.random.fork("today");
+  for (const athlete of athletes) bookForPart(diary, athlete, done);
   for (const [key, wanted] of Object.entries(COMING_TODAY)) {
     const coachId = world.staffIds[key as keyof typeof COMING_TODAY];
     const own = athletes.filter((athlete) => athlete.coachId === coachId && mayComeToday(athlete));
-    let booked = 0;
-    for (const athlete of random.shuffled(own)) {
-      if (booked >= wanted) break;
-      const kind = (["lesson", "bullpen", "lesson", "dry_work", "bullpen", "assessment"] as const)[booked];
-      const wishedMin = WISHED[booked] ?? 1020;
-      const fixed = { wishedMin, isSure: true, ...(kind ? { kind } : {}) };
-      const tale = bookOne(diary, athlete, [world.today], random, fixed);
-      if (!tale) continue;
-      done.push(tale);
-      booked += 1;
-    }
+    fillDay(diary, world.random.fork(`today ${key}`).shuffled(own), wanted, done);
   }
-  for (const athlete of athletes) bookForPart(diary, athlete, done);
+}
+
+/** Books the athletes in turn until as many as wanted come in today. */
+function fillDay(diary: Diary, athletes: readonly Athlete[], wanted: number, done: SessionTale[]): void {
+  let booked = 0;
+  for (const athlete of athletes) {
+    if (booked >= wanted) return;
+    const { kind, wishedMin } = WISHED[booked % WISHED.length] ?? {};
+    const fixed = { isSure: true, ...(kind ? { kind } : {}), ...(wishedMin ? { wishedMin } : {}) };
+    const tale = bookOne(diary, athlete, [diary.world.today], athlete.random.fork("today"), fixed);
+    if (tale) done.push(tale);
+    if (tale) booked += 1;
+  }
 }
 
 const mayComeToday = ({ part }: Athlete) =>

@@ -18,18 +18,23 @@ export function mondaysOf(world: World): CalendarDay[] {
 /** Every week's sessions, one athlete after the other in an order that changes by the week. */
 export function buildWeeks(diary: Diary, athletes: readonly Athlete[], done: SessionTale[]): void {
   const { world } = diary;
-  const last = dayFromToday(world, AHEAD_DAYS);
   for (const monday of mondaysOf(world)) {
     const random = world.random.fork(`week ${daysBetween(world.today, monday)}`);
     for (const athlete of random.shuffled(athletes)) {
-      const days = weekDays(monday).filter((day) => day > addDays(athlete.joinedOn, 2) && day <= last);
-      if (!random.chance(athlete.keenness) || hasSessionIn(done, athlete, days)) continue;
-      if (athlete.part === "silent" && days.some((day) => day >= (athlete.arm.blocked[0]?.from ?? day)))
-        continue;
-      const tale = bookOne(diary, athlete, days, random);
+      if (!random.chance(athlete.keenness)) continue;
+      const days = daysToComeOn(world, athlete, monday);
+      const tale = hasSessionIn(done, athlete, days) ? null : bookOne(diary, athlete, days, random);
       if (tale) done.push(tale);
     }
   }
+}
+
+/** The days of the week on which the athlete may come; an arm that has fallen silent has stayed away since. */
+function daysToComeOn(world: World, athlete: Athlete, monday: CalendarDay): CalendarDay[] {
+  const first = addDays(athlete.joinedOn, 3);
+  const silentFrom = athlete.part === "silent" ? athlete.arm.blocked[0]?.from : undefined;
+  const last = silentFrom ?? dayFromToday(world, AHEAD_DAYS + 1);
+  return weekDays(monday).filter((day) => first <= day && day < last);
 }
 
 /** Saturday mornings: a group of the youngest. */
@@ -54,29 +59,43 @@ export function buildGroups(diary: Diary, athletes: readonly Athlete[], done: Se
 }
 
 /**
- * Books one session on the first of the days on which coach, lane and arm are free; on a day of rest it is dry work.
- * Nothing when no day fits.
+ * Books one session on the first of the days on which coach, lane and arm are free; on a day of rest it is dry work
+ * half of the time. Nothing when no day fits.
  */
 export function bookOne(
   diary: Diary,
   athlete: Athlete,
   days: readonly CalendarDay[],
   random: Random,
-  fixed: Partial<NewSession> & { wishedMin?: number } = {},
+  fixed: Fixed = {},
 ): SessionTale | null {
-  const wished = fixed.kind ?? kindFor(random);
+  const kind = fixed.kind ?? kindFor(random);
   const wishedMin = fixed.wishedMin ?? wishedStart(athlete, random);
   const inOrder = random.shuffled(days).filter((day) => worksOn(diary, athlete.coachId, day));
-  for (const kind of [wished, "dry_work"] as const) {
-    if (kind !== wished && (fixed.kind || !random.chance(0.5))) continue;
-    for (const day of inOrder) {
-      const comer = comerFor(athlete, kind, day, random);
-      if (!comer) continue;
-      const { durationMin } = SESSION_KIND[kind];
-      const { coachId } = athlete;
-      const slot = findSlot(diary, { day, coachId, athleteIds: [athlete.id], kind, durationMin, wishedMin });
-      if (slot) return writeSession(diary, { ...fixed, kind, slot, coachId, comers: [comer] });
-    }
+  const booked = bookKind(diary, athlete, inOrder, random, { ...fixed, kind, wishedMin });
+  if (booked || fixed.kind || !random.chance(0.5)) return booked;
+  return bookKind(diary, athlete, inOrder, random, { ...fixed, kind: "dry_work", wishedMin });
+}
+
+/** What is settled about a session before a time is looked for. */
+type Fixed = Partial<Omit<NewSession, "slot" | "coachId" | "comers">> & { wishedMin?: number };
+
+function bookKind(
+  diary: Diary,
+  athlete: Athlete,
+  days: readonly CalendarDay[],
+  random: Random,
+  fixed: Fixed & { kind: SessionKind; wishedMin: number },
+): SessionTale | null {
+  const { kind, wishedMin } = fixed;
+  const { coachId } = athlete;
+  const athleteIds = [athlete.id];
+  for (const day of days) {
+    const comer = comerFor(athlete, kind, day, random);
+    if (!comer) continue;
+    const { durationMin } = SESSION_KIND[kind];
+    const slot = findSlot(diary, { day, coachId, athleteIds, kind, durationMin, wishedMin });
+    if (slot) return writeSession(diary, { ...fixed, slot, coachId, comers: [comer] });
   }
   return null;
 }

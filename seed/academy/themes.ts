@@ -32,6 +32,9 @@ export const FAULT_OF: Readonly<Record<string, ClipFault>> = {
   "head-steady": "head_drift",
 };
 
+/** At this level or below a drawn clip shows the fault plainly. */
+const FAULT_SHOWS_LEVEL = 1.4;
+
 const THEMES_DRAWN = 3;
 const THEMES_BESIDE = 4;
 
@@ -46,16 +49,43 @@ export function chooseThemes(view: CameraView, random: Random): Theme[] {
   ];
 }
 
-/** One more thing that can be seen from the view and has not been looked at yet, or null when everything has. */
-export function freshTheme(themes: readonly Theme[], view: CameraView, random: Random): Theme | null {
+/**
+ * One more thing that can be seen from the view and has not been looked at yet, or null when everything has.
+ * @param isDrawn whether the lack of it is to show on a drawn clip
+ */
+export function freshTheme(
+  themes: readonly Theme[],
+  view: CameraView,
+  isDrawn: boolean,
+  random: Random,
+): Theme | null {
   const known = themes.map(({ checkpoint }) => checkpoint.id);
   const others = STARTING_LIBRARY.filter(
-    (checkpoint) => canBeJudgedFrom(checkpoint, view) && !known.includes(checkpoint.id),
+    (checkpoint) =>
+      canBeJudgedFrom(checkpoint, view) &&
+      !known.includes(checkpoint.id) &&
+      checkpoint.id in FAULT_OF === isDrawn,
   );
   return others.length > 0 ? themeOf(random.pick(others), random.between(0.4, 1.3)) : null;
 }
 
 const themeOf = (checkpoint: Checkpoint, level: number): Theme => ({ checkpoint, level, correction: null });
+
+/**
+ * Sees to it that a clip to be drawn has something to show: at least two faults that are there to be corrected. What is
+ * new comes first; else something that had been learnt has slipped.
+ */
+export function findSomethingToDraw(themes: Theme[], view: CameraView, random: Random): void {
+  const drawn = () => themes.filter(({ checkpoint }) => checkpoint.id in FAULT_OF);
+  const shown = () => drawn().filter(({ level }) => level <= FAULT_SHOWS_LEVEL);
+  while (shown().length < 2) {
+    const fresh = freshTheme(themes, view, true, random);
+    const [slipped] = drawn().filter((theme) => !shown().includes(theme));
+    if (fresh) themes.push(fresh);
+    else if (slipped) slipped.level = random.between(0.7, FAULT_SHOWS_LEVEL);
+    else return;
+  }
+}
 
 /** Moves a level, kept within 0 and 3. */
 export function shift(theme: Theme, by: number): void {

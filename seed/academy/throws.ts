@@ -27,14 +27,18 @@ export function logThrows(world: World, { id: athleteId, arm }: Athlete, throws:
 /** Months in which games are played outdoors, April to October. */
 const isSeason = (day: CalendarDay) => day.slice(5, 7) >= "04" && day.slice(5, 7) <= "10";
 
+/** The share of days of this kind with a game: weekends in the season, a showcase now and then outside it. */
+function gameShare(day: CalendarDay): number {
+  if (weekdayOf(day) < 6) return 0;
+  return isSeason(day) ? 0.36 : 0.05;
+}
+
 /** The weekends of the season behind: games with a count that the book leaves room for. */
 export function buildGames(world: World, athlete: Athlete): void {
   const random = athlete.random.fork("games");
   for (let days = -SEASON_DAYS; days < -1; days += 1) {
     const day = dayFromToday(world, days);
-    const isWeekend = weekdayOf(day) >= 6;
-    if (!isWeekend || day < athlete.joinedOn) continue;
-    if (!random.chance(isSeason(day) ? 0.36 : 0.05)) continue;
+    if (day < athlete.joinedOn || !random.chance(gameShare(day))) continue;
     const pitches = Math.min(roomOn(athlete.arm, day), random.int(18, 30 + 4 * athlete.age));
     if (pitches < 12) continue;
     const kind = isSeason(day) ? "game" : "showcase";
@@ -77,7 +81,8 @@ export function buildPlannedOutings(world: World, athlete: Athlete): void {
   const isFree = athlete.part === null || athlete.part === "sent" || athlete.part === "settled_lately";
   if (!isFree || !random.chance(0.3)) return;
   const day = nextSaturday(world, random.chance(0.5) ? 7 : 0);
-  const pitches = 25 + 2 * athlete.age;
+  const pitches = Math.min(25 + 2 * athlete.age, roomOn(athlete.arm, day));
+  if (pitches < 15) return;
   const id = world.id("out");
   athlete.arm.planned.push({ id, plannedOn: day, kind: "game", pitches });
   world.rows.plannedOuting.push({

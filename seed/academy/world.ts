@@ -48,7 +48,7 @@ export function newWorld({ seed, today, nowMs = instantOf(today, 850, ACADEMY_ZO
   const random = seededRandom(String(seed));
   const idRandom = random.fork("ids");
   const letters = (alphabet: string, length: number) =>
-    Array.from({ length }, () => idRandom.pick([...alphabet])).join("");
+    Array.from({ length }, () => alphabet[idRandom.int(0, alphabet.length - 1)]).join("");
   return {
     today,
     nowMs,
