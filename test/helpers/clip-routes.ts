@@ -2,6 +2,10 @@ import { mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeEach, vi } from "vitest";
+import { clipPoster, putClipPoster } from "@/server/api/handlers/clip-poster";
+import { clipVideo } from "@/server/api/handlers/clip-video";
+import { receiveUpload } from "@/server/api/handlers/uploads";
+import { expireClips } from "@/server/jobs/expire-clips";
 import { makeAcademy, type TestAcademy } from "./academy";
 
 const desk = vi.hoisted(() => ({ dataFolder: "", who: "", academy: null as TestAcademy | null }));
@@ -33,11 +37,17 @@ vi.mock("@/server/api/request-context", async () => {
   };
 });
 
+/**
+ * The handlers and the clean-up under test. Take them from here: imported on their own they would be loaded before the
+ * test's settings are in place.
+ */
+export const routes = { clipPoster, putClipPoster, clipVideo, receiveUpload, expireClips };
+
 const held = globalThis as unknown as { slabsideUploads?: unknown; slabsideConnections?: unknown };
 
 /**
  * A fresh academy and data folder for every test, behind the real route handlers. Only who is signed in, the clock and
- * the settings are the test's. Import this before the handlers.
+ * the settings are the test's.
  */
 export function clipRoutes() {
   const made: string[] = [];

@@ -1,4 +1,4 @@
-import { receiveUpload } from "@/server/api/handlers/uploads";
+import { routes } from "./clip-routes";
 
 const ORIGIN = "http://academy.test";
 
@@ -17,19 +17,19 @@ function request(method: string, path: string, headers: Record<string, string>, 
 export function beginUpload(athleteId: string, byteCount: number, headers = {}): Promise<Response> {
   const metadata = `athleteId ${Buffer.from(athleteId).toString("base64")}`;
   const told = { "upload-length": String(byteCount), "upload-metadata": metadata, ...headers };
-  return receiveUpload(request("POST", "/api/uploads", told));
+  return routes.receiveUpload(request("POST", "/api/uploads", told));
 }
 
 /** Sends one piece of an upload. */
 export function sendPiece(path: string, offset: number, piece: Uint8Array): Promise<Response> {
-  return receiveUpload(request("PATCH", path, { "upload-offset": String(offset) }, piece));
+  return routes.receiveUpload(request("PATCH", path, { "upload-offset": String(offset) }, piece));
 }
 
 /** Asks how far an upload has come. */
-export const askOffset = (path: string): Promise<Response> => receiveUpload(request("HEAD", path, {}));
+export const askOffset = (path: string): Promise<Response> => routes.receiveUpload(request("HEAD", path, {}));
 
 /** Gives an upload up. */
-export const giveUp = (path: string): Promise<Response> => receiveUpload(request("DELETE", path, {}));
+export const giveUp = (path: string): Promise<Response> => routes.receiveUpload(request("DELETE", path, {}));
 
 /** Sends a whole file in pieces and returns the answer to the last. */
 export async function uploadWhole(
