@@ -1,18 +1,21 @@
 import { academyRouter } from "./routers/academy";
 import { accountRouter } from "./routers/account";
 import { athletesRouter } from "./routers/athletes";
+import { calendarRouter } from "./routers/calendar";
 import { checkpointsRouter } from "./routers/checkpoints";
 import { clipsRouter } from "./routers/clips";
 import { consentRouter } from "./routers/consent";
 import { familiesRouter } from "./routers/families";
 import { hoursRouter } from "./routers/hours";
 import { invitationsRouter } from "./routers/invitations";
+import { ledgerRouter } from "./routers/ledger";
 import { noticesRouter } from "./routers/notices";
 import { peopleRouter } from "./routers/people";
 import { practiceRouter } from "./routers/practice";
 import { ratesRouter } from "./routers/rates";
 import { reviewsRouter } from "./routers/reviews";
 import { roundsRouter } from "./routers/rounds";
+import { sessionsRouter } from "./routers/sessions";
 import { sitesRouter } from "./routers/sites";
 import { throwingRouter } from "./routers/throwing";
 import { todayRouter } from "./routers/today";
@@ -24,6 +27,9 @@ export const appRouter = router({
   today: todayRouter,
   throwing: throwingRouter,
   clips: clipsRouter,
+  sessions: sessionsRouter,
+  calendar: calendarRouter,
+  ledger: ledgerRouter,
   rounds: roundsRouter,
   reviews: reviewsRouter,
   practice: practiceRouter,

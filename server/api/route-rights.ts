@@ -19,4 +19,5 @@ export const ROUTE_RIGHTS: readonly RouteRight[] = [
   { method: "GET", path: "/api/clips/[clipId]/poster", action: "clip.watch" },
   { method: "HEAD", path: "/api/clips/[clipId]/poster", action: "clip.watch" },
   { method: "PUT", path: "/api/clips/[clipId]/poster", action: "clip.poster" },
+  { method: "GET", path: "/api/exports/month", action: "ledger.export" },
 ];

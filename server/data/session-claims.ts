@@ -1,7 +1,12 @@
-import { eq } from "drizzle-orm";
+import { and, eq } from "drizzle-orm";
 import type { Db } from "@/db/client";
 import { claim } from "@/db/schema/sessions";
-import { type Claim, claimsOf, type SessionParties } from "@/server/domain/calendar/claims";
+import {
+  type Claim,
+  type ClaimResource,
+  claimsOf,
+  type SessionParties,
+} from "@/server/domain/calendar/claims";
 import { Refusal } from "@/server/domain/errors/refusal";
 import { newId } from "./new-id";
 
@@ -21,9 +26,10 @@ export async function takeClaims(tx: Db, sessionId: string, parties: SessionPart
   }
 }
 
-/** Gives back everything a session took. */
-export async function freeClaims(tx: Db, sessionId: string): Promise<void> {
-  await tx.delete(claim).where(eq(claim.sessionId, sessionId));
+/** Gives back everything a session took, or one thing of it. */
+export async function freeClaims(tx: Db, sessionId: string, resource?: ClaimResource): Promise<void> {
+  const what = resource === undefined ? undefined : eq(claim.resource, resource);
+  await tx.delete(claim).where(and(eq(claim.sessionId, sessionId), what));
 }
 
 function whatIsTaken({ resource }: Claim, parties: SessionParties) {

@@ -1,6 +1,7 @@
 import { and, asc, eq, gt, inArray, lt, ne, type SQL } from "drizzle-orm";
 import { alias } from "drizzle-orm/sqlite-core";
 import type { Db } from "@/db/client";
+import { correction } from "@/db/schema/corrections";
 import { athlete, person, remark } from "@/db/schema/people";
 import { session, sessionAthlete, sessionPlan } from "@/db/schema/sessions";
 import { lane, site } from "@/db/schema/sites";
@@ -182,13 +183,13 @@ export async function insertSession(tx: Db, booked: NewSession): Promise<string>
 }
 
 /**
- * Moves a session to another time or place.
+ * Moves a session to another time or place, or plans it anew where it is.
  * @throws Refusal `changed_meanwhile` when it is no longer the version read; `time_taken` as when booking
  */
 export async function moveSession(
   tx: Db,
   moved: { id: string; version: number },
-  to: SessionPlace,
+  to: SessionPlace & { kind: SessionKind },
   athletes: readonly { athleteId: string; plannedPitches: number }[],
 ): Promise<void> {
   const { secondAdult, ...place } = to;
@@ -201,6 +202,18 @@ export async function moveSession(
   }
   await freeClaims(tx, moved.id);
   await claimPlace(tx, moved.id, to, athletes);
+}
+
+/** Takes one athlete off a session, with what is claimed and planned for them. */
+export async function leaveSession(tx: Db, sessionId: string, athleteId: string): Promise<void> {
+  await freeClaims(tx, sessionId, `athlete:${athleteId}`);
+  const own = tx.select({ id: correction.id }).from(correction).where(eq(correction.athleteId, athleteId));
+  await tx
+    .delete(sessionPlan)
+    .where(and(eq(sessionPlan.sessionId, sessionId), inArray(sessionPlan.correctionId, own)));
+  await tx
+    .delete(sessionAthlete)
+    .where(and(eq(sessionAthlete.sessionId, sessionId), eq(sessionAthlete.athleteId, athleteId)));
 }
 
 /** Changes columns of a session over the version read. @throws Refusal `changed_meanwhile` */

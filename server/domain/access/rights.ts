@@ -36,6 +36,7 @@ export const RIGHTS = {
   "round.handOver": STAFF,
   "round.askRetake": COACHES,
   "round.withdraw": [...DECIDES, ...STAFF],
+  "review.room": STAFF,
   "review.write": COACHES,
   "review.read": [...FAMILY, ...STAFF],
   "practice.tick": FAMILY,
@@ -46,6 +47,7 @@ export const RIGHTS = {
   "session.book": [...DECIDES, ...STAFF],
   "session.change": [...DECIDES, ...STAFF],
   "session.view": [...FAMILY, ...STAFF],
+  "session.staffView": STAFF,
   "session.run": COACHES,
 
   "throwing.view": [...FAMILY, ...STAFF],

@@ -88,6 +88,20 @@ export function holdsClaims(state: SessionState): boolean {
   return state !== "cancelled";
 }
 
+/** Whether a session is over and nobody has said what became of it. */
+export function isUnlogged(session: { state: SessionState; endsAtMs: number }, nowMs: number): boolean {
+  return (session.state === "booked" || session.state === "checked_in") && session.endsAtMs <= nowMs;
+}
+
+/** Each state as it is written on a screen. */
+export const SESSION_STATE_WORDS: Readonly<Record<SessionState, string>> = {
+  booked: "Booked",
+  checked_in: "Checked in",
+  logged: "Logged",
+  cancelled: "Cancelled",
+  no_show: "No-show",
+};
+
 function openFromMs(session: SessionStanding, act: SessionAct): number {
   if (act === "check_in") return session.startsAtMs - CHECK_IN_OPENS_MIN * 60_000;
   return act === "log" || act === "mark_no_show" ? session.startsAtMs : Number.NEGATIVE_INFINITY;

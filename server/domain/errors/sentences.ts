@@ -85,7 +85,9 @@ const SENTENCES: Sentences = {
   pain_stop: (facts) =>
     `Pain was reported on ${dayInWords(facts.since)}: no throwing until the guardian clears it (an athlete of 18 for themselves). Nothing was booked. A session without throws is possible.`,
   too_soon: (facts) =>
-    `That is less than ${facts.noticeMin} min ahead. Nothing was booked. Choose a later time, or call the desk.`,
+    facts.noticeMin === 0
+      ? "That time has passed. Nothing was booked. Choose a later one."
+      : `That is less than ${facts.noticeMin} min ahead. Nothing was booked. Choose a later time, or call the desk.`,
   too_far_ahead: (facts) =>
     `Bookings open ${facts.horizonDays} days ahead. Nothing was booked. Choose an earlier time.`,
   second_adult_missing: () =>
