@@ -1,6 +1,7 @@
 import type { Db } from "@/db/client";
 import { putClipsIntoRound, replaceClips, waitingClips } from "@/server/data/clips";
 import { consentIsLive } from "@/server/data/consents";
+import { tellOfSessionsWithoutRoom } from "@/server/data/flag-sessions";
 import { nameOfAthlete } from "@/server/data/names";
 import { type PromiseHours, promisedAtMs, promiseHours, resumedAtMs } from "@/server/data/promise-hours";
 import { tellOfClips } from "@/server/data/round-notices";
@@ -111,6 +112,7 @@ async function replaceInRound(
 }
 
 async function logThrows({ db, actor, athlete, nowMs }: Scope, clips: readonly SendClipInput[]) {
+  if (pitchesToLog(clips) === 0) return;
   for (const { clipId, filmedOn, pitchesThrown, alreadyOnLog } of clips) {
     if (alreadyOnLog || pitchesThrown === 0) continue;
     await insertThrowEntry(db, {
@@ -123,6 +125,7 @@ async function logThrows({ db, actor, athlete, nowMs }: Scope, clips: readonly S
       reportedAtMs: nowMs,
     });
   }
+  await tellOfSessionsWithoutRoom(db, athlete.athleteId, nowMs);
 }
 
 /** The athlete whose clips are sent, once the round is known to be of the same athlete. */

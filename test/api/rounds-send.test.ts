@@ -7,6 +7,8 @@ import { site, siteHours } from "@/db/schema/sites";
 import { throwEntry } from "@/db/schema/throwing";
 import { makeAcademy, type TestAcademy, WHO } from "../helpers/academy";
 import { addWaitingClip, allClips, said } from "../helpers/clips";
+import { toldOf } from "../helpers/rounds";
+import { bookBullpen } from "../helpers/throwing-desk";
 
 let academy: TestAcademy;
 beforeEach(async () => {
@@ -84,6 +86,14 @@ describe("sending clips", () => {
     expect(await academy.db.select().from(throwEntry)).toHaveLength(1);
     const told = await academy.db.select().from(notice).where(eq(notice.kind, "answer_received"));
     expect(told.map((each) => each.toPersonId)).toEqual([WHO.guardian, WHO.otherCoach]);
+  });
+
+  it("tells family and coach of the booked bullpen whose room the filmed pitches took away", async () => {
+    await bookBullpen(academy, "2026-11-27");
+    const clipId = await addWaitingClip(academy, kit, WHO.guardian);
+    const clips = [said(clipId, { pitchesThrown: 51 })];
+    await (await asGuardian()).rounds.send({ athleteId: kit, roundId: null, clips });
+    expect(await toldOf(academy, "session_without_room")).toEqual([WHO.guardian, WHO.coach]);
   });
 
   it("lets an athlete of 13 send their own, whose guardian is told too", async () => {
