@@ -1,5 +1,6 @@
 import type { CameraView } from "@/server/domain/mechanics/delivery";
 import { addDays, type CalendarDay } from "@/server/domain/time/calendar-day";
+import { openingsOn } from "@/server/domain/time/open-hours";
 import type { Random } from "../seeded-random";
 import type { Athlete } from "./roster";
 import { RETAKE_REASONS } from "./round-history";
@@ -69,8 +70,16 @@ const nothingYet = (athlete: Athlete) => ({
   ...{ endedAtMs: null, handedOverBy: null, hasDraft: false },
 });
 
+/**
+ * A moment some openings ago, within the hour at the latest. Once the site has closed today the next opening counts as
+ * today's, so that what is due next is never late already.
+ */
 function openDaysAgo({ world, athlete }: Telling, count: number, minute: number): number {
-  return at(world, openDaysFrom(hoursOf(world, athlete), world.today, -count), minute);
+  const hours = hoursOf(world, athlete);
+  const openings = openingsOn(hours, world.today);
+  const isOver = openings.length > 0 && openings.every(({ endMs }) => endMs <= world.nowMs);
+  const day = openDaysFrom(hours, isOver ? openDaysFrom(hours, world.today, 1) : world.today, -count);
+  return Math.min(at(world, day, minute), world.nowMs - 55 * MINUTE_MS);
 }
 
 function clipOf({ world, athlete, view, random }: Telling, sentInAtMs: number): Filming {

@@ -2,7 +2,11 @@ import { type Checkpoint, canBeJudgedFrom } from "@/server/domain/mechanics/chec
 import type { CameraView } from "@/server/domain/mechanics/delivery";
 import type { JudgementScore } from "@/server/domain/mechanics/judgement";
 import { STARTING_LIBRARY } from "@/server/domain/mechanics/starting-library";
-import type { CorrectionEvent, CorrectionStanding } from "@/server/domain/reviews/correction-state";
+import {
+  type CorrectionEvent,
+  type CorrectionStanding,
+  isOpen,
+} from "@/server/domain/reviews/correction-state";
 import type { ClipFault } from "../clips/clip-parameters";
 import type { Random } from "../seeded-random";
 import type { World } from "./world";
@@ -34,6 +38,8 @@ export const FAULT_OF: Readonly<Record<string, ClipFault>> = {
 
 /** At this level or below a drawn clip shows the fault plainly. */
 const FAULT_SHOWS_LEVEL = 1.4;
+
+const FAULTS_SHOWN = 2;
 
 const THEMES_DRAWN = 3;
 const THEMES_BESIDE = 4;
@@ -72,18 +78,19 @@ export function freshTheme(
 const themeOf = (checkpoint: Checkpoint, level: number): Theme => ({ checkpoint, level, correction: null });
 
 /**
- * Sees to it that a clip to be drawn has something to show: at least two faults that are there to be corrected. What is
+ * Sees to it that a clip to be drawn has something to show: two faults at least that are there to be corrected. What is
  * new comes first; else something that had been learnt has slipped.
  */
 export function findSomethingToDraw(themes: Theme[], view: CameraView, random: Random): void {
-  const drawn = () => themes.filter(({ checkpoint }) => checkpoint.id in FAULT_OF);
-  const shown = () => drawn().filter(({ level }) => level <= FAULT_SHOWS_LEVEL);
-  while (shown().length < 2) {
+  const drawn = themes.filter(({ checkpoint }) => checkpoint.id in FAULT_OF);
+  const toCorrect = drawn.filter(({ level, correction }) => {
+    return level <= FAULT_SHOWS_LEVEL && (correction === null || isOpen(correction.standing.state));
+  });
+  for (let missing = FAULTS_SHOWN - toCorrect.length; missing > 0; missing -= 1) {
     const fresh = freshTheme(themes, view, true, random);
-    const [slipped] = drawn().filter((theme) => !shown().includes(theme));
+    const slipped = drawn.find(({ level }) => level > FAULT_SHOWS_LEVEL);
     if (fresh) themes.push(fresh);
     else if (slipped) slipped.level = random.between(0.7, FAULT_SHOWS_LEVEL);
-    else return;
   }
 }
 
