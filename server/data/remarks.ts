@@ -1,3 +1,4 @@
+import { eq } from "drizzle-orm";
 import type { Db } from "@/db/client";
 import { remark } from "@/db/schema/people";
 import { newId } from "./new-id";
@@ -12,4 +13,11 @@ export async function keepRemark(tx: Db, text: string | null | undefined): Promi
   const id = newId("rmk");
   await tx.insert(remark).values({ id, text: trimmed });
   return id;
+}
+
+/** The words kept under an id; empty when they were erased, or for no id. */
+export async function remarkText(db: Db, remarkId: string | null): Promise<string> {
+  if (remarkId === null) return "";
+  const [row] = await db.select({ text: remark.text }).from(remark).where(eq(remark.id, remarkId));
+  return row?.text ?? "";
 }

@@ -30,6 +30,11 @@ export function timeInWords(instantMs: number, zone: string): string {
   }).format(instantMs);
 }
 
+/** Wall-clock time to the second in the zone, "17:00:31". */
+export function clockInWords(instantMs: number, zone: string): string {
+  return new Intl.DateTimeFormat("en-GB", { timeZone: zone, timeStyle: "medium" }).format(instantMs);
+}
+
 /** "Tue 1 Dec 17:00", by the wall clock of the zone. */
 export function momentInWords(instantMs: number, zone: string): string {
   return `${dayInWords(dayOf(instantMs, zone))} ${timeInWords(instantMs, zone)}`;

@@ -1,0 +1,43 @@
+import { correctionsOf } from "@/server/data/corrections";
+import { nameOfAthlete } from "@/server/data/names";
+import { eventMarksOn, sentReviewsOf } from "@/server/data/reviews";
+import { playableClips } from "@/server/data/round-clips";
+import { replyOffer } from "@/server/domain/reviews/reply-offer";
+import type { Scope } from "../context";
+import {
+  coachNameOf,
+  correctionsOfRound,
+  correctionView,
+  roundInHand,
+  roundView,
+  sentView,
+} from "./round-parts";
+import type { ReadingView } from "./shapes";
+
+/** Everything the family reads of a round. What is still being written is not in it. */
+export async function loadReading(scope: Scope, roundId: string): Promise<ReadingView> {
+  const { db, athlete, today } = scope;
+  const round = await roundInHand(db, roundId);
+  const corrections = correctionsOfRound(await correctionsOf(db, athlete.athleteId), round);
+  const clips = await playableClips(
+    db,
+    round.id,
+    corrections.flatMap((each) => (each.clipId === null ? [] : [each.clipId])),
+  );
+  const { givenName } = await nameOfAthlete(db, athlete.athleteId);
+  return {
+    round: await roundView(db, round),
+    zone: athlete.zone,
+    today,
+    athlete: { athleteId: athlete.athleteId, givenName },
+    coachName: await coachNameOf(db, round),
+    clips,
+    corrections: corrections.map((each) => correctionView(each, scope)),
+    eventMarks: await eventMarksOn(
+      db,
+      clips.map((clip) => clip.id),
+    ),
+    sent: (await sentReviewsOf(db, round.id)).map(sentView),
+    reply: replyOffer({ ...round, today }),
+  };
+}

@@ -1,0 +1,168 @@
+import { z } from "zod";
+import { CLIP_PARTS, CLIP_STATES, PITCH_TYPES } from "@/server/domain/clips/clip";
+import { checkpointSchema } from "@/server/domain/mechanics/checkpoint";
+import { CAMERA_VIEWS, DELIVERY_EVENTS, DELIVERY_PHASES } from "@/server/domain/mechanics/delivery";
+import { judgementScore } from "@/server/domain/mechanics/judgement";
+import { CORRECTION_EVENT_KINDS, CORRECTION_STATES } from "@/server/domain/reviews/correction-state";
+import {
+  checkDraftSchema,
+  DRAFT_KINDS,
+  draftJudgementSchema,
+  draftKeepSchema,
+  eventMarkSchema,
+  reviewDraftSchema,
+} from "@/server/domain/reviews/draft";
+import { ROUND_STATES } from "@/server/domain/reviews/round-state";
+import { athleteHead } from "../athlete-head";
+
+/** Ids in an input. */
+export const idInput = z.string().min(1).max(64);
+
+const clipShape = z.strictObject({
+  id: z.string(),
+  roundId: z.string(),
+  part: z.enum(CLIP_PARTS),
+  state: z.enum(CLIP_STATES),
+  view: z.enum(CAMERA_VIEWS).nullable(),
+  pitchType: z.enum(PITCH_TYPES).nullable(),
+  pitchesThrown: z.number().nullable(),
+  note: z.string().nullable(),
+  filmedOn: z.string().nullable(),
+  retainUntil: z.string(),
+  widthPx: z.number().nullable(),
+  heightPx: z.number().nullable(),
+  durationMs: z.number().nullable(),
+  hasPoster: z.boolean(),
+  frameCount: z.number(),
+  frameTimesMs: z.array(z.number()),
+});
+/** A clip as a screen plays it. */
+export type ClipView = z.output<typeof clipShape>;
+
+const correctionShape = z.strictObject({
+  id: z.string(),
+  roundId: z.string(),
+  checkpointId: z.string(),
+  checkpointName: z.string(),
+  phase: z.enum(DELIVERY_PHASES),
+  event: z.enum(DELIVERY_EVENTS),
+  cue: z.string(),
+  drill: z.string(),
+  clipId: z.string().nullable(),
+  frame: z.number().nullable(),
+  position: z.number(),
+  state: z.enum(CORRECTION_STATES),
+  cameBack: z.boolean(),
+  yesInARow: z.number(),
+  givenAtMs: z.number(),
+  givenOn: z.string(),
+  happenings: z.array(
+    z.strictObject({
+      kind: z.enum(CORRECTION_EVENT_KINDS),
+      atMs: z.number(),
+      reason: z.string(),
+      roundId: z.string().nullable(),
+      clipId: z.string().nullable(),
+      frame: z.number().nullable(),
+    }),
+  ),
+  practisedOn: z.array(z.string()),
+  /** The days the family may tick, oldest first. */
+  tickableDays: z.array(z.string()),
+});
+/** A correction with its history. */
+export type CorrectionView = z.output<typeof correctionShape>;
+
+const sentShape = z.strictObject({
+  id: z.string(),
+  kind: z.enum(DRAFT_KINDS),
+  coachName: z.string(),
+  note: z.string(),
+  sentAtMs: z.number(),
+  keeps: z.array(draftKeepSchema),
+  addenda: z.array(
+    z.strictObject({ id: z.string(), coachName: z.string(), text: z.string(), atMs: z.number() }),
+  ),
+});
+/** A review or check as it was sent. */
+export type SentView = z.output<typeof sentShape>;
+
+const roundShape = z.strictObject({
+  id: z.string(),
+  state: z.enum(ROUND_STATES),
+  receivedAtMs: z.number(),
+  dueAtMs: z.number().nullable(),
+  sentAtMs: z.number().nullable(),
+  replyFrom: z.string().nullable(),
+  lapsesOn: z.string().nullable(),
+  answeredAtMs: z.number().nullable(),
+  settledAtMs: z.number().nullable(),
+  retakeReason: z.string(),
+});
+/** A round as a screen tells it. */
+export type RoundView = z.output<typeof roundShape>;
+
+const kept = <Document extends z.ZodType>(document: Document) =>
+  z.strictObject({ document, version: z.number(), coachName: z.string(), savedAtMs: z.number() }).nullable();
+
+/** What staff see of a round in the review room. */
+export const roomShape = z.strictObject({
+  round: roundShape,
+  zone: z.string(),
+  today: z.string(),
+  athlete: athleteHead,
+  coachName: z.string().nullable(),
+  isMine: z.boolean(),
+  isCoach: z.boolean(),
+  maxOpen: z.number(),
+  clips: z.array(clipShape),
+  checkpoints: z.array(checkpointSchema),
+  /** The latest judgement of each checkpoint, on whichever clip or in person. */
+  latestJudgements: z.array(
+    z.strictObject({ checkpointId: z.string(), score: judgementScore, judgedOn: z.string() }),
+  ),
+  corrections: z.array(correctionShape),
+  eventMarks: z.array(eventMarkSchema),
+  /** How this round's sent review judged its clips. */
+  judgements: z.array(draftJudgementSchema),
+  reviewDraft: kept(reviewDraftSchema),
+  checkDraft: kept(checkDraftSchema),
+  sent: z.array(sentShape),
+});
+/** What staff see of a round in the review room. */
+export type RoomView = z.output<typeof roomShape>;
+
+/** What the family reads of a round. */
+export const readingShape = z.strictObject({
+  round: roundShape,
+  zone: z.string(),
+  today: z.string(),
+  athlete: z.strictObject({ athleteId: z.string(), givenName: z.string() }),
+  coachName: z.string().nullable(),
+  clips: z.array(clipShape),
+  corrections: z.array(correctionShape),
+  eventMarks: z.array(eventMarkSchema),
+  sent: z.array(sentShape),
+  reply: z.strictObject({ isWanted: z.boolean(), isOpen: z.boolean(), words: z.string() }),
+});
+/** What the family reads of a round. */
+export type ReadingView = z.output<typeof readingShape>;
+
+/** The rounds of one athlete, the latest first. */
+export const roundListShape = z.strictObject({
+  zone: z.string(),
+  rounds: z.array(
+    z.strictObject({
+      id: z.string(),
+      state: z.enum(ROUND_STATES),
+      receivedAtMs: z.number(),
+      sentAtMs: z.number().nullable(),
+      settledAtMs: z.number().nullable(),
+      coachName: z.string().nullable(),
+      givenCount: z.number(),
+      openCount: z.number(),
+    }),
+  ),
+});
+/** The rounds of one athlete. */
+export type RoundListView = z.output<typeof roundListShape>;

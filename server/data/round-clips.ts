@@ -1,0 +1,83 @@
+import { and, asc, eq, inArray, ne, or } from "drizzle-orm";
+import type { Db } from "@/db/client";
+import { clip } from "@/db/schema/clips";
+
+/** A clip as a screen plays it. Lengths in pixels as shown, after rotation; times in milliseconds. */
+export interface PlayableClip {
+  id: string;
+  roundId: string;
+  part: NonNullable<typeof clip.$inferSelect.part>;
+  state: typeof clip.$inferSelect.state;
+  view: typeof clip.$inferSelect.view;
+  pitchType: typeof clip.$inferSelect.pitchType;
+  pitchesThrown: number | null;
+  note: string | null;
+  filmedOn: string | null;
+  retainUntil: string;
+  widthPx: number | null;
+  heightPx: number | null;
+  durationMs: number | null;
+  hasPoster: boolean;
+  /** By its record, also once the film is gone; 0 while it is not there yet. */
+  frameCount: number;
+  /** Every frame's time in shown order, to a microsecond; empty while there is no film. */
+  frameTimesMs: number[];
+}
+
+/**
+ * The clips of a round, and others by id, each once: the first sent before the reply, each part in the order sent.
+ * What gave way to a retake is left out.
+ */
+export async function playableClips(
+  db: Db,
+  roundId: string,
+  otherClipIds: readonly string[] = [],
+): Promise<PlayableClip[]> {
+  const rows = await db
+    .select({
+      id: clip.id,
+      roundId: clip.roundId,
+      part: clip.part,
+      state: clip.state,
+      view: clip.view,
+      pitchType: clip.pitchType,
+      pitchesThrown: clip.pitchesThrown,
+      note: clip.note,
+      filmedOn: clip.filmedOn,
+      retainUntil: clip.retainUntil,
+      widthPx: clip.widthPx,
+      heightPx: clip.heightPx,
+      durationMs: clip.durationMs,
+      hasPoster: clip.hasPoster,
+      frameCount: clip.frameCount,
+      frameTimesMs: clip.frameTimesMs,
+    })
+    .from(clip)
+    .where(
+      and(
+        ne(clip.state, "replaced"),
+        ne(clip.state, "waiting"),
+        or(eq(clip.roundId, roundId), inArray(clip.id, [...otherClipIds])),
+      ),
+    )
+    .orderBy(asc(clip.part), asc(clip.filmedOn), asc(clip.position), asc(clip.id));
+  return rows.flatMap((row) =>
+    row.roundId === null || row.part === null
+      ? []
+      : [
+          {
+            ...row,
+            roundId: row.roundId,
+            part: row.part,
+            frameCount: row.frameCount ?? 0,
+            frameTimesMs: row.state === "expired" ? [] : timesOf(row.frameTimesMs),
+          },
+        ],
+  );
+}
+
+/** Whole microseconds: far below a frame, and half as long on the wire. */
+function timesOf(stored: string | null): number[] {
+  if (stored === null) return [];
+  return (JSON.parse(stored) as number[]).map((timeMs) => Math.round(timeMs * 1000) / 1000);
+}
