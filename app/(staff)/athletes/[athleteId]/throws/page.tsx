@@ -1,0 +1,14 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { ThrowingPage } from "@/components/throwing/throwing-page";
+import { read } from "@/server/api/page-caller";
+
+export const metadata: Metadata = { title: "Throws" };
+
+/** An athlete's throw log, for staff. */
+export default async function StaffThrowsPage({ params }: { params: Promise<{ athleteId: string }> }) {
+  const { athleteId } = await params;
+  const view = await read((api) => api.throwing.view({ athleteId }));
+  const place = <Link href={`/athletes/${athleteId}`}>{view.athlete.name}</Link>;
+  return <ThrowingPage view={view} place={place} />;
+}

@@ -1,0 +1,76 @@
+"use client";
+import { ScoreChart } from "@/components/charts/score-chart";
+import type { TimeAxis } from "@/components/charts/time-axis";
+import { EmptyState } from "@/components/ui/empty-state";
+import { type Column, Table } from "@/components/ui/table";
+import { CAMERA_VIEW_WORDS, type CameraView } from "@/server/domain/mechanics/delivery";
+import { JUDGEMENT_WORDS } from "@/server/domain/mechanics/judgement";
+import { dayInWords } from "@/server/domain/time/words";
+import styles from "./season.module.css";
+import type { JudgedCheckpoint } from "./season-answer";
+
+/** Every judged checkpoint's judgements over time, one chart each, and the same in a table. */
+export function Judged({ judged, axis }: { judged: readonly JudgedCheckpoint[]; axis: TimeAxis }) {
+  if (judged.length === 0) {
+    return (
+      <EmptyState title="Nothing was judged in these twelve months">
+        A coach judges checkpoints on a clip; each judgement then stands here on its day.
+      </EmptyState>
+    );
+  }
+  return (
+    <div className={styles.charts}>
+      {judged.map((checkpoint) => (
+        <ScoreChart
+          key={checkpoint.checkpointId}
+          title={checkpoint.name}
+          series={seriesOf(checkpoint)}
+          axis={axis}
+          words={JUDGEMENT_WORDS}
+          table={<JudgementTable checkpoint={checkpoint} />}
+        />
+      ))}
+    </div>
+  );
+}
+
+/** One series a camera view, since one view does not show what another does. */
+function seriesOf({ judgements }: JudgedCheckpoint) {
+  const views = [...new Set(judgements.map((each) => each.view))];
+  return views.map((view) => ({
+    name: viewWord(view),
+    points: judgements
+      .filter((each) => each.view === view)
+      .map(({ judgedOn, score }) => ({ day: judgedOn, score })),
+  }));
+}
+
+type Row = JudgedCheckpoint["judgements"][number];
+
+const COLUMNS: readonly Column<Row>[] = [
+  {
+    key: "day",
+    heading: "Day",
+    isRowHeading: true,
+    cell: (row) => dayInWords(row.judgedOn, { withYear: true }),
+  },
+  { key: "view", heading: "Seen from", cell: (row) => viewWord(row.view) },
+  { key: "score", heading: "Judged", cell: (row) => JUDGEMENT_WORDS[row.score] ?? row.score },
+  { key: "coach", heading: "By", cell: (row) => row.coachName },
+];
+
+function JudgementTable({ checkpoint }: { checkpoint: JudgedCheckpoint }) {
+  return (
+    <Table
+      caption={`${checkpoint.name}, every judgement`}
+      isCaptionHidden
+      columns={COLUMNS}
+      rows={checkpoint.judgements.toReversed()}
+      rowKey={(row) => row.id}
+    />
+  );
+}
+
+function viewWord(view: CameraView | null): string {
+  return view === null ? "In person" : CAMERA_VIEW_WORDS[view];
+}

@@ -1,0 +1,94 @@
+import type { ArmAnswer, PainAnswer } from "@/components/throwing/arm-answer";
+import type { SessionKind } from "@/server/domain/calendar/session-kind";
+import type { Attendance, SessionState } from "@/server/domain/calendar/session-state";
+import type { CameraView, Phase } from "@/server/domain/mechanics/delivery";
+import type { CorrectionSpan } from "@/server/domain/reviews/correction-spans";
+import type { CorrectionState } from "@/server/domain/reviews/correction-state";
+import type { RoundState } from "@/server/domain/reviews/round-state";
+import type { ThrowKind } from "@/server/domain/throwing/throw-entry";
+import type { WeekOfThrows } from "@/server/domain/throwing/throws-by-week";
+import type { CalendarDay } from "@/server/domain/time/calendar-day";
+
+/** A season as `athletes.season` answers it: twelve months of what was recorded. */
+export interface SeasonAnswer {
+  athlete: {
+    athleteId: string;
+    givenName: string;
+    name: string;
+    ageYears: number;
+    throws: "right" | "left";
+    siteName: string;
+    coachName: string | null;
+  };
+  today: CalendarDay;
+  sinceDay: CalendarDay;
+  maxOpenCorrections: number;
+  hasConsent: boolean;
+  arm: ArmAnswer;
+  pain: PainAnswer;
+  rounds: readonly { id: string; state: RoundState; receivedOn: CalendarDay; endedOn: CalendarDay | null }[];
+  corrections: readonly SeasonCorrection[];
+  judged: readonly JudgedCheckpoint[];
+  sessions: readonly {
+    id: string;
+    kind: SessionKind;
+    state: SessionState;
+    attendance: Attendance | null;
+    heldOn: CalendarDay;
+    coachName: string;
+  }[];
+  games: readonly { id: string; thrownOn: CalendarDay; kind: ThrowKind; pitches: number }[];
+  outings: readonly { id: string; plannedOn: CalendarDay; pitches: number }[];
+  weeks: readonly WeekOfThrows[];
+}
+
+/** A correction and how it went. */
+export interface SeasonCorrection {
+  id: string;
+  roundId: string;
+  checkpointId: string;
+  checkpointName: string;
+  phase: Phase;
+  cue: string;
+  state: CorrectionState;
+  cameBack: boolean;
+  givenOn: CalendarDay;
+  spans: readonly CorrectionSpan[];
+}
+
+/** A checkpoint and every judgement of it, earliest first. */
+export interface JudgedCheckpoint {
+  checkpointId: string;
+  name: string;
+  phase: Phase;
+  judgements: readonly {
+    id: string;
+    judgedOn: CalendarDay;
+    view: CameraView | null;
+    score: number;
+    coachName: string;
+  }[];
+}
+
+/** Where the links of a season lead: staff and families have screens of their own. */
+export interface SeasonLinks {
+  round: (roundId: string) => string;
+  session: (sessionId: string) => string;
+  throws: string;
+}
+
+/** The links of a season for one side of the house. */
+export function seasonLinks(side: "staff" | "family", athleteId: string): SeasonLinks {
+  const family = `/family/${athleteId}`;
+  return side === "staff"
+    ? {
+        round: (id) => `/reviews/${id}`,
+        session: (id) => `/calendar/${id}`,
+        throws: `/athletes/${athleteId}/throws`,
+      }
+    : {
+        round: (id) => `${family}/rounds/${id}`,
+        session: (id) => `${family}/sessions/${id}`,
+        throws: `${family}/throws`,
+      };
+}

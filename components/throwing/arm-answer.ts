@@ -1,0 +1,61 @@
+import type { ArmMark } from "@/server/domain/throwing/arm-marks";
+import type { PainKind } from "@/server/domain/throwing/pain";
+import type { ThrowKind } from "@/server/domain/throwing/throw-entry";
+import type { WeekOfThrows } from "@/server/domain/throwing/throws-by-week";
+import type { CalendarDay } from "@/server/domain/time/calendar-day";
+
+/** What the book leaves an arm on a day, as a procedure answers it. */
+export interface ArmAnswer {
+  words: string;
+  why: readonly string[];
+  marks: readonly ArmMark[];
+}
+
+/** The stop an arm is under and what was said of pain, as a procedure answers it. */
+export interface PainAnswer {
+  stop: { kind: PainKind; firstFeltOn: CalendarDay; lastFeltOn: CalendarDay } | null;
+  /** Whether the one who looks may clear it. */
+  mayClear: boolean;
+  clearedBy: "guardian" | "athlete";
+  reports: readonly {
+    id: string;
+    kind: PainKind;
+    feltOn: CalendarDay;
+    reportedAtMs: number;
+    note: string;
+    byName: string;
+  }[];
+  clearances: readonly {
+    id: string;
+    symptomFreeSince: CalendarDay;
+    clearedAtMs: number;
+    examinedBy: string;
+    byName: string;
+  }[];
+}
+
+/** One row of the log, as a procedure answers it. */
+export interface LogRow {
+  id: string;
+  thrownOn: CalendarDay;
+  kind: ThrowKind;
+  pitches: number;
+  note: string;
+  byName: string;
+  reportedAtMs: number;
+  origin: "log" | "session" | "clip";
+  corrects: { thrownOn: CalendarDay; kind: ThrowKind; pitches: number } | null;
+  mayCorrect: boolean;
+}
+
+/** Everything the throwing page shows, as a procedure answers it. */
+export interface ThrowingAnswer {
+  athlete: { athleteId: string; givenName: string; name: string; ageYears: number; zone: string };
+  today: CalendarDay;
+  arm: ArmAnswer;
+  book: { name: string; source: string; notes: readonly string[]; advice: readonly string[] };
+  pain: PainAnswer;
+  log: readonly LogRow[];
+  outings: readonly { id: string; plannedOn: CalendarDay; pitches: number }[];
+  weeks: readonly WeekOfThrows[];
+}

@@ -1,0 +1,122 @@
+"use client";
+import { useState } from "react";
+import { Button } from "@/components/ui/button";
+import { ConfirmDialog } from "@/components/ui/confirm-dialog";
+import { DateField } from "@/components/ui/date-field";
+import { Form, FormActions, FormRow } from "@/components/ui/form";
+import { Notice } from "@/components/ui/notice";
+import { NumberField } from "@/components/ui/number-field";
+import { StateMark } from "@/components/ui/state-mark";
+import { useCommand } from "@/components/wire/use-command";
+import { OUTING_HORIZON_DAYS } from "@/server/domain/throwing/planned-outing";
+import { PLAUSIBLE_MAX_PITCHES } from "@/server/domain/throwing/validate-entry";
+import { addDays, type CalendarDay } from "@/server/domain/time/calendar-day";
+import { dayInWords } from "@/server/domain/time/words";
+import type { ThrowingAnswer } from "./arm-answer";
+import styles from "./throwing-page.module.css";
+
+/** The games and showcases that are coming, so that the days before them keep room. */
+export function Outings({
+  athleteId,
+  today,
+  outings,
+}: {
+  athleteId: string;
+  today: CalendarDay;
+  outings: ThrowingAnswer["outings"];
+}) {
+  return (
+    <>
+      {outings.length > 0 ? (
+        <ul className={styles.rows}>
+          {outings.map((outing) => (
+            <li key={outing.id}>
+              <StateMark
+                kind="outing"
+                label={`${dayInWords(outing.plannedOn)}, ${outing.pitches} pitches planned`}
+              />
+              <CancelOuting outing={outing} />
+            </li>
+          ))}
+        </ul>
+      ) : null}
+      <PlanOuting athleteId={athleteId} today={today} />
+    </>
+  );
+}
+
+function CancelOuting({ outing }: { outing: ThrowingAnswer["outings"][number] }) {
+  const [isAsking, setAsking] = useState(false);
+  const cancel = useCommand((api, input: { outingId: string }, once) =>
+    api.throwing.cancelOuting.mutate(input, once),
+  );
+  const day = dayInWords(outing.plannedOn);
+  return (
+    <>
+      <Button variant="link" isSmall aria-label={`Call off ${day}`} onPress={() => setAsking(true)}>
+        Call off
+      </Button>
+      <ConfirmDialog
+        title={`Call off the outing on ${day}?`}
+        confirmText="Call it off"
+        isOpen={isAsking}
+        isPending={cancel.pending}
+        onConfirm={() => void cancel.run({ outingId: outing.id }).then(() => setAsking(false))}
+        onCancel={() => setAsking(false)}
+      >
+        The days before it no longer keep room for it.
+      </ConfirmDialog>
+    </>
+  );
+}
+
+function PlanOuting({ athleteId, today }: { athleteId: string; today: CalendarDay }) {
+  const [plannedOn, setPlannedOn] = useState<CalendarDay | null>(null);
+  const [pitches, setPitches] = useState<number | null>(null);
+  const [errors, setErrors] = useState<Record<string, string>>({});
+  const plan = useCommand(
+    (api, input: { athleteId: string; plannedOn: CalendarDay; pitches: number }, once) =>
+      api.throwing.planOuting.mutate(input, once),
+  );
+
+  async function submit() {
+    const missing = {
+      ...(plannedOn === null ? { plannedOn: "Say on which day." } : {}),
+      ...(pitches === null ? { pitches: "Say how many pitches are planned." } : {}),
+    };
+    setErrors(missing);
+    if (plannedOn === null || pitches === null) return;
+    if (!(await plan.run({ athleteId, plannedOn, pitches }))) return;
+    setPlannedOn(null);
+    setPitches(null);
+  }
+
+  return (
+    <Form onSubmit={() => void submit()} errors={errors} aria-label="Plan an outing">
+      {plan.problem ? <Notice kind="refusal">{plan.problem.sentence}</Notice> : null}
+      <FormRow>
+        <DateField
+          label="Game or showcase on"
+          name="plannedOn"
+          value={plannedOn}
+          onChange={setPlannedOn}
+          min={today}
+          max={addDays(today, OUTING_HORIZON_DAYS)}
+        />
+        <NumberField
+          label="Pitches planned"
+          name="pitches"
+          value={pitches}
+          onChange={setPitches}
+          min={1}
+          max={PLAUSIBLE_MAX_PITCHES}
+        />
+      </FormRow>
+      <FormActions>
+        <Button type="submit" isPending={plan.pending}>
+          Plan the outing
+        </Button>
+      </FormActions>
+    </Form>
+  );
+}

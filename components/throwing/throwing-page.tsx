@@ -1,0 +1,70 @@
+import type { ReactNode } from "react";
+import { PageHeading } from "@/components/ui/page-heading";
+import { Section } from "@/components/ui/section";
+import { Legend } from "@/components/ui/state-mark";
+import type { ThrowingAnswer } from "./arm-answer";
+import { ArmToday } from "./arm-today";
+import { LogThrows } from "./log-throws";
+import { Outings } from "./outings";
+import { PainBanner } from "./pain-banner";
+import { PainRecord } from "./pain-record";
+import { ReportPain } from "./report-pain";
+import { ThrowList } from "./throw-list";
+import styles from "./throwing-page.module.css";
+import { YearOfThrows } from "./year-of-throws";
+
+/** How many rows of the log are in sight before the rest is unfolded. */
+const ROWS_SHOWN = 10;
+
+/** One arm's throwing: log first, then the book's answer, outings, the log, pain and the year. */
+export function ThrowingPage({ view, place }: { view: ThrowingAnswer; place?: ReactNode }) {
+  const { athlete, arm, book, pain, log, outings, today, weeks } = view;
+  return (
+    <>
+      <PageHeading
+        {...(place ? { place } : {})}
+        question={`What did ${athlete.givenName} throw?`}
+        actions={<ReportPain athleteId={athlete.athleteId} givenName={athlete.givenName} today={today} />}
+      />
+      <PainBanner athlete={athlete} pain={pain} today={today} />
+      <Section title="Log throws" id="log">
+        <LogThrows athleteId={athlete.athleteId} today={today} usualKind={log[0]?.kind ?? "game"} />
+      </Section>
+      <Section title="Throwing today" aside={<Legend />}>
+        <ArmToday arm={arm} />
+      </Section>
+      <Section title="Outings ahead" count={outings.length}>
+        <Outings athleteId={athlete.athleteId} today={today} outings={outings} />
+      </Section>
+      <Section title="The log" aside="Twelve months">
+        <ThrowList rows={log.slice(0, ROWS_SHOWN)} today={today} />
+        {log.length > ROWS_SHOWN ? (
+          <details className={styles.more}>
+            <summary>{log.length - ROWS_SHOWN} earlier entries</summary>
+            <ThrowList rows={log.slice(ROWS_SHOWN)} today={today} />
+          </details>
+        ) : null}
+      </Section>
+      <Section title="The year">
+        <YearOfThrows weeks={weeks} />
+      </Section>
+      <Section title="Pain" count={pain.reports.length}>
+        <PainRecord pain={pain} />
+      </Section>
+      <Section title="The book">
+        <p>
+          {book.name}. {book.source}. The league's own rules, the physician and the athletic trainer come
+          first.
+        </p>
+        <details className={styles.more}>
+          <summary>What it also advises at {athlete.ageYears}, and where its sources differ</summary>
+          <ul className={styles.advice}>
+            {[...book.advice, ...book.notes].map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </details>
+      </Section>
+    </>
+  );
+}

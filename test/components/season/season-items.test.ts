@@ -1,0 +1,103 @@
+import { describe, expect, it } from "vitest";
+import { type SeasonAnswer, seasonLinks } from "@/components/season/season-answer";
+import { seasonDrawing } from "@/components/season/season-items";
+
+const EMPTY: SeasonAnswer = {
+  athlete: {
+    athleteId: "ath_1",
+    givenName: "Kit",
+    name: "Kit Marsh",
+    ageYears: 12,
+    throws: "right",
+    siteName: "North site",
+    coachName: null,
+  },
+  today: "2026-11-25",
+  sinceDay: "2025-11-25",
+  maxOpenCorrections: 5,
+  hasConsent: true,
+  arm: { words: "", why: [], marks: [] },
+  pain: { stop: null, mayClear: false, clearedBy: "guardian", reports: [], clearances: [] },
+  rounds: [],
+  corrections: [],
+  judged: [],
+  sessions: [],
+  games: [],
+  outings: [],
+  weeks: [],
+};
+
+const draw = (season: Partial<SeasonAnswer>) =>
+  seasonDrawing({ ...EMPTY, ...season }, seasonLinks("family", "ath_1"));
+
+const correction = (id: string, checkpointId: string, state: "given" | "held") => ({
+  id,
+  roundId: "rnd_1",
+  checkpointId,
+  checkpointName: checkpointId,
+  phase: "stride" as const,
+  cue: "",
+  state,
+  cameBack: false,
+  givenOn: "2026-10-01",
+  spans:
+    state === "given"
+      ? [{ state, fromDay: "2026-10-01", toDay: null }]
+      : [
+          { state: "given" as const, fromDay: "2026-10-01", toDay: "2026-10-20" },
+          { state, fromDay: "2026-10-20", toDay: null },
+        ],
+});
+
+describe("the drawing of a season", () => {
+  it("holds this month when nothing was recorded", () => {
+    expect(draw({}).axis).toEqual({ startDay: "2026-11-01", endDay: "2026-12-01" });
+  });
+
+  it("reaches from the first thing recorded to what is planned", () => {
+    const { axis } = draw({
+      games: [{ id: "g", thrownOn: "2026-09-12", kind: "game", pitches: 40 }],
+      outings: [{ id: "o", plannedOn: "2027-01-03", pitches: 60 }],
+    });
+    expect(axis).toEqual({ startDay: "2026-09-01", endDay: "2027-02-01" });
+  });
+
+  it("gives every corrected checkpoint one row, open ones first", () => {
+    const corrections = [correction("a", "Front knee", "held"), correction("b", "Gaze", "given")];
+    const { rows, items } = draw({ corrections });
+    expect(rows.map((row) => row.label)).toEqual([
+      "Throws a week",
+      "Outings",
+      "Rounds",
+      "Gaze",
+      "Front knee",
+      "Sessions",
+    ]);
+    expect(items.map(({ kind, state, look }) => [kind, state, look])).toEqual([
+      ["span", "given", "open"],
+      ["mark", "held", "square"],
+      ["span", "given", "open"],
+    ]);
+  });
+
+  it("draws a round that began and ended on one day as that day", () => {
+    const { items } = draw({
+      rounds: [{ id: "r", state: "withdrawn", receivedOn: "2026-11-02", endedOn: "2026-11-02" }],
+    });
+    expect(items[0]).toMatchObject({ startDay: "2026-11-02", endDay: "2026-11-03", look: "hatched" });
+  });
+
+  it("leads families and staff to screens of their own", () => {
+    expect(seasonLinks("family", "ath_1").round("rnd_1")).toBe("/family/ath_1/rounds/rnd_1");
+    expect(seasonLinks("staff", "ath_1").round("rnd_1")).toBe("/reviews/rnd_1");
+  });
+
+  it("has a row for pain only where pain was reported", () => {
+    const reports = [
+      { id: "p", kind: "pain" as const, feltOn: "2026-11-03", reportedAtMs: 0, note: "", byName: "" },
+    ];
+    const { rows, items } = draw({ pain: { ...EMPTY.pain, reports } });
+    expect(rows.map((row) => row.key)).toContain("pain");
+    expect(items[0]).toMatchObject({ row: "pain", look: "crossed" });
+  });
+});
