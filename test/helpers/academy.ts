@@ -2,27 +2,16 @@ import Database from "better-sqlite3";
 import { drizzle } from "drizzle-orm/better-sqlite3";
 import { applyMigrations } from "@/db/apply-migrations";
 import type { Connections, Db } from "@/db/client";
-import { checkpoint } from "@/db/schema/checkpoints";
 import { coachHours } from "@/db/schema/coaches";
-import { rate } from "@/db/schema/ledger";
-import {
-  academy,
-  account,
-  athlete,
-  consent,
-  guardianship,
-  person,
-  signIn,
-  staffRole,
-} from "@/db/schema/people";
-import { lane, site, siteHours } from "@/db/schema/sites";
+import { account, athlete, consent, guardianship, person, signIn, staffRole } from "@/db/schema/people";
 import { appRouter } from "@/server/api/root";
 import { createCallerFactory } from "@/server/api/trpc";
 import { actorOfSignIn } from "@/server/data/access";
-import { CHARGE_KINDS } from "@/server/domain/ledger/charge-kind";
-import { STARTING_LIBRARY } from "@/server/domain/mechanics/starting-library";
-import { STARTING_SETTINGS } from "@/server/domain/people/academy-settings";
 import { VIDEO_CONSENT } from "@/server/domain/people/consent";
+import { fillPlaces } from "./places";
+import { TEST_NOW_MS, WHO, ZONE } from "./who";
+
+export { TEST_NOW_MS, WHO, ZONE };
 
 /** A moving clock: tests set it by hand. */
 export interface Clock {
@@ -39,34 +28,11 @@ export interface TestAcademy {
   as: (personId: string | null, requestId?: string) => Promise<ReturnType<typeof createCaller>>;
   /** Every row of every table, to show that nothing was written. */
   snapshot: () => string;
+  /** Does some work and takes back everything that it wrote. */
+  discarding: (work: () => Promise<void>) => Promise<void>;
 }
 
 const createCaller = createCallerFactory(appRouter);
-
-/** Wed 25 Nov 2026, 15:00 in New York. */
-export const TEST_NOW_MS = Date.UTC(2026, 10, 25, 20, 0);
-export const ZONE = "America/New_York";
-
-/** The people of the test academy; athletes' ids are `ath_*`, persons' `per_*`. */
-export const WHO = {
-  admin: "per_admin",
-  coach: "per_coach",
-  otherCoach: "per_other_coach",
-  guardian: "per_guardian",
-  otherGuardian: "per_other_guardian",
-  /** 12 years old, right-handed, of `guardian`, with `coach`. */
-  child: { athleteId: "ath_child", personId: "per_child" },
-  /** 16 years old, left-handed, of `guardian`, with `coach`. */
-  teen: { athleteId: "ath_teen", personId: "per_teen" },
-  /** 19 years old, acts for themselves, with `coach`. */
-  adult: { athleteId: "ath_adult", personId: "per_adult" },
-  /** 12 years old, of `otherGuardian`, with `otherCoach`. */
-  stranger: { athleteId: "ath_stranger", personId: "per_stranger" },
-  site: "site_north",
-  moundLane: "lane_1",
-  secondMoundLane: "lane_2",
-  flatLane: "lane_3",
-} as const;
 
 const CREATED_MS = Date.UTC(2026, 0, 5, 15, 0);
 
@@ -76,13 +42,8 @@ export async function makeAcademy(): Promise<TestAcademy> {
   sqlite.pragma("foreign_keys = ON");
   applyMigrations(sqlite);
   const db = drizzle(sqlite);
-  const connections: Connections = {
-    writer: db,
-    reader: db,
-    execute: (statement) => void sqlite.exec(statement),
-    inTransaction: () => sqlite.inTransaction,
-    close: () => sqlite.close(),
-  };
+  const nesting = { on: false };
+  const connections = connectionsOf(sqlite, db, nesting);
   const clock = { ms: TEST_NOW_MS };
   await fillPlaces(db);
   await fillPeople(db);
@@ -100,46 +61,34 @@ export async function makeAcademy(): Promise<TestAcademy> {
         address: "test",
       }),
     snapshot: () => snapshotOf(sqlite),
+    async discarding(work) {
+      sqlite.exec("BEGIN");
+      nesting.on = true;
+      try {
+        await work();
+      } finally {
+        nesting.on = false;
+        sqlite.exec("ROLLBACK");
+      }
+    },
   };
 }
 
-async function fillPlaces(db: Db) {
-  await db.insert(academy).values({
-    id: "academy",
-    isDemo: false,
-    ...STARTING_SETTINGS,
-    name: "Test academy",
-    createdAtMs: CREATED_MS,
-  });
-  await db.insert(site).values({ id: WHO.site, name: "North site", zone: ZONE, address: "1 Mill Lane" });
-  for (const weekday of [1, 2, 3, 4, 5, 6]) {
-    await db
-      .insert(siteHours)
-      .values({ id: `sh_${weekday}`, siteId: WHO.site, weekday, opensMin: 840, closesMin: 1260 });
-  }
-  await db.insert(lane).values([
-    { id: WHO.moundLane, siteId: WHO.site, name: "Lane 1", kind: "mound" },
-    { id: WHO.secondMoundLane, siteId: WHO.site, name: "Lane 2", kind: "mound" },
-    { id: WHO.flatLane, siteId: WHO.site, name: "Lane 3", kind: "flat" },
-  ]);
-  for (const kind of CHARGE_KINDS) {
-    await db.insert(rate).values({
-      id: `rate_${kind}`,
-      kind,
-      priceCents: kind === "review" ? 3500 : 8000,
-      currency: "USD",
-      effectiveFrom: "2026-01-01",
-    });
-  }
-  for (const [position, each] of STARTING_LIBRARY.entries()) {
-    await db.insert(checkpoint).values({
-      ...each,
-      views: JSON.stringify(each.views),
-      cues: JSON.stringify(each.cues),
-      drills: JSON.stringify(each.drills),
-      position,
-    });
-  }
+/* Within `discarding` a unit of work is a savepoint of the transaction that is taken back in the end. */
+const NESTED: Record<string, string> = {
+  "BEGIN IMMEDIATE": "SAVEPOINT unit",
+  COMMIT: "RELEASE unit",
+  ROLLBACK: "ROLLBACK TO unit; RELEASE unit",
+};
+
+function connectionsOf(sqlite: Database.Database, db: Db, nesting: { on: boolean }): Connections {
+  return {
+    writer: db,
+    reader: db,
+    execute: (statement) => void sqlite.exec((nesting.on && NESTED[statement]) || statement),
+    inTransaction: () => sqlite.inTransaction,
+    close: () => sqlite.close(),
+  };
 }
 
 async function fillPeople(db: Db) {

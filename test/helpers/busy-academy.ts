@@ -1,34 +1,17 @@
+import { coachAbsence } from "@/db/schema/coaches";
 import { charge } from "@/db/schema/ledger";
 import { notice } from "@/db/schema/notices";
 import { remark } from "@/db/schema/people";
 import { claim, session, sessionAthlete } from "@/db/schema/sessions";
+import { siteClosure } from "@/db/schema/sites";
 import { painReport, plannedOuting, throwEntry } from "@/db/schema/throwing";
 import { instantOf } from "@/server/domain/time/calendar-day";
 import { makeAcademy, type TestAcademy, WHO, ZONE } from "./academy";
 import type { AthleteRecord } from "./athlete-record";
 import { fillCorrections, fillRounds } from "./busy-rounds";
-
-interface Owners {
-  coach: string;
-  lane: string;
-  guardian: string | null;
-}
-
-const OWNERS: Record<string, Owners> = {
-  [WHO.child.athleteId]: { coach: WHO.coach, lane: WHO.moundLane, guardian: WHO.guardian },
-  [WHO.teen.athleteId]: { coach: WHO.coach, lane: WHO.moundLane, guardian: WHO.guardian },
-  [WHO.adult.athleteId]: { coach: WHO.coach, lane: WHO.moundLane, guardian: null },
-  [WHO.stranger.athleteId]: { coach: WHO.otherCoach, lane: WHO.secondMoundLane, guardian: WHO.otherGuardian },
-};
+import { ownersOf } from "./owners";
 
 const HOUR = 3_600_000;
-
-/** Who looks after an athlete of the test academy, and where. */
-export function ownersOf(athleteId: string): Owners {
-  const owners = OWNERS[athleteId];
-  if (!owners) throw new Error(`Nobody looks after ${athleteId}.`);
-  return owners;
-}
 
 /** The small academy with a round in every state, sessions, throws and charges for every athlete. */
 export async function makeBusyAcademy(): Promise<{
@@ -42,6 +25,18 @@ export async function makeBusyAcademy(): Promise<{
     adult: await fill(academy, WHO.adult, 2),
     stranger: await fill(academy, WHO.stranger, 3),
   };
+  await academy.db.insert(siteClosure).values({
+    id: "clo_holiday",
+    siteId: WHO.site,
+    closedOn: "2027-01-01",
+    reason: "Holiday",
+  });
+  await academy.db.insert(coachAbsence).values({
+    id: "abs_coach",
+    coachPersonId: WHO.coach,
+    startsAtMs: instantOf("2027-02-01", 0, ZONE),
+    endsAtMs: instantOf("2027-02-02", 0, ZONE),
+  });
   return { academy, records };
 }
 
