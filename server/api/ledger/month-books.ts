@@ -72,7 +72,7 @@ export async function readMonth(
   const records = await monthRecords(db, month, currency);
   const rates = await listRates(db);
   const books = monthRows(records);
-  const byRates = monthByRates(books.rows, records.charges, rates);
+  const byRates = monthByRates({ ...records, rows: books.rows }, rates);
   const fromRows = books.grand.map(({ currency: each, amountCents }) => ({ currency: each, amountCents }));
   const { fromCharges } = books;
   return {
