@@ -1,0 +1,137 @@
+import { type APIRequestContext, request } from "@playwright/test";
+import Database from "better-sqlite3";
+import { ROUTE_RIGHTS } from "@/server/api/route-rights";
+import type { Action } from "@/server/domain/access/rights";
+import { expect, type Person, test } from "./academy";
+import { PORT } from "./start-academy";
+
+const BASE = `http://localhost:${PORT}`;
+const PEOPLE: readonly (Person | "nobody")[] = ["admin", "coach", "guardian", "athlete", "nobody"];
+
+/** Who may do what to a clip of the guardian's child, and to one of the athlete, as the table of rights says. */
+const MAY: Record<"child" | "athlete", Partial<Record<Action, readonly string[]>>> = {
+  child: {
+    "clip.send": ["guardian"],
+    "clip.watch": ["admin", "coach", "guardian"],
+    "clip.poster": ["coach", "guardian"],
+    "ledger.export": ["admin"],
+  },
+  athlete: {
+    "clip.send": ["athlete"],
+    "clip.watch": ["admin", "coach", "athlete"],
+    "clip.poster": ["coach", "athlete"],
+    "ledger.export": ["admin"],
+  },
+};
+
+async function signedIn(who: Person | "nobody"): Promise<APIRequestContext> {
+  const context = await request.newContext({ baseURL: BASE });
+  if (who === "nobody") return context;
+  const { csrfToken } = await (await context.get("/api/auth/csrf")).json();
+  const answer = await context.post("/api/auth/callback/credentials", {
+    form: {
+      csrfToken,
+      email: `${who}@slabside.example`,
+      password: "fastball-over-the-corner",
+      json: "true",
+    },
+  });
+  expect(answer.ok(), `${who} signs in`).toBe(true);
+  return context;
+}
+
+function database() {
+  return new Database(`${process.env.SLABSIDE_E2E_FOLDER}/data/slabside.sqlite`, { readonly: true });
+}
+
+function athleteOf(who: "child" | "athlete"): string {
+  const sqlite = database();
+  const query =
+    who === "child"
+      ? "SELECT g.athlete_id AS id FROM guardianship g JOIN account a ON a.person_id = g.guardian_person_id JOIN athlete t ON t.id = g.athlete_id WHERE a.email = 'guardian@slabside.example' ORDER BY t.born_on DESC"
+      : "SELECT t.id FROM athlete t JOIN account a ON a.person_id = t.person_id WHERE a.email = 'athlete@slabside.example'";
+  const { id } = sqlite.prepare(query).get() as { id: string };
+  sqlite.close();
+  return id;
+}
+
+function readyClipOf(athleteId: string): string | null {
+  const sqlite = database();
+  const row = sqlite
+    .prepare("SELECT id FROM clip WHERE athlete_id = ? AND state = 'ready' LIMIT 1")
+    .get(athleteId) as { id: string } | undefined;
+  sqlite.close();
+  return row?.id ?? null;
+}
+
+test("every route handler opens to those whom the table of rights lets in, and to nobody else", async () => {
+  test.setTimeout(600_000);
+  for (const subject of ["child", "athlete"] as const) {
+    const athleteId = athleteOf(subject);
+    await expect.poll(() => readyClipOf(athleteId), { timeout: 540_000 }).not.toBeNull();
+    const clipId = readyClipOf(athleteId) ?? "";
+    for (const who of PEOPLE) {
+      const context = await signedIn(who);
+      for (const right of ROUTE_RIGHTS) {
+        if (right.path.startsWith("/api/uploads") && right.method !== "POST") continue;
+        const status = await statusOf(context, right.method, right.path, { clipId, athleteId });
+        const allowed = MAY[subject][right.action]?.includes(who) ?? false;
+        const where = `${right.method} ${right.path} by ${who} about the ${subject}`;
+        if (allowed) expect([401, 404], where).not.toContain(status);
+        else expect([401, 404], where).toContain(status);
+      }
+      await context.dispose();
+    }
+  }
+});
+
+async function statusOf(
+  context: APIRequestContext,
+  method: string,
+  path: string,
+  ids: { clipId: string; athleteId: string },
+): Promise<number> {
+  if (path.startsWith("/api/uploads")) {
+    const metadata = `athleteId ${Buffer.from(ids.athleteId).toString("base64")}`;
+    const answer = await context.fetch("/api/uploads", {
+      method,
+      headers: { "tus-resumable": "1.0.0", "upload-length": "1000", "upload-metadata": metadata },
+    });
+    return answer.status();
+  }
+  const address = path.replace("[clipId]", ids.clipId) + (path.endsWith("month") ? "?month=2026-11" : "");
+  const isPut = method === "PUT";
+  const answer = await context.fetch(address, {
+    method,
+    ...(isPut ? { data: Buffer.from("no picture"), headers: { "content-type": "image/jpeg" } } : {}),
+  });
+  return answer.status();
+}
+
+test("a command from another site, without its id, or as something other than JSON is refused", async () => {
+  const context = await signedIn("guardian");
+  const body = JSON.stringify({ json: { email: "guardian@slabside.example" } });
+  const right = { "content-type": "application/json", "idempotency-key": crypto.randomUUID() };
+  const cases: [string, Record<string, string>, number][] = [
+    ["another site", { ...right, origin: "https://elsewhere.example" }, 403],
+    ["a cross-site fetch", { ...right, "sec-fetch-site": "cross-site" }, 403],
+    ["a form", { ...right, "content-type": "text/plain" }, 415],
+    ["no id of its own", { "content-type": "application/json" }, 400],
+  ];
+  for (const [what, headers, status] of cases) {
+    const answer = await context.post("/api/trpc/account.askReset", { headers, data: body });
+    expect(answer.status(), what).toBe(status);
+  }
+  await context.dispose();
+});
+
+test("pages carry a content policy with a nonce, and nothing may frame them", async () => {
+  const context = await request.newContext({ baseURL: BASE });
+  const answer = await context.get("/sign-in");
+  const policy = answer.headers()["content-security-policy"] ?? "";
+  expect(policy).toMatch(/script-src 'self' 'nonce-[^']+' 'strict-dynamic'(;|$)/);
+  expect(policy).toContain("frame-ancestors 'none'");
+  expect(policy).toContain("base-uri 'none'");
+  expect(answer.headers()["x-content-type-options"]).toBe("nosniff");
+  await context.dispose();
+});
