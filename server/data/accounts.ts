@@ -1,4 +1,4 @@
-import { and, asc, eq, isNull, ne } from "drizzle-orm";
+import { and, asc, eq, gt, isNull, ne } from "drizzle-orm";
 import type { Db } from "@/db/client";
 import { academy, account, accountLink, person, signIn } from "@/db/schema/people";
 import type { LinkPurpose } from "@/server/domain/people/person";
@@ -37,12 +37,14 @@ export async function startSignIn(
   });
 }
 
-/** The live sign-ins of a person, oldest first. */
-export async function listSignIns(db: Db, personId: string) {
+/** The sign-ins of a person that neither ended nor expired, oldest first. */
+export async function listSignIns(db: Db, personId: string, nowMs: number) {
   return db
     .select({ id: signIn.id, device: signIn.device, createdAtMs: signIn.createdAtMs })
     .from(signIn)
-    .where(and(eq(signIn.personId, personId), isNull(signIn.endedAtMs)))
+    .where(
+      and(eq(signIn.personId, personId), isNull(signIn.endedAtMs), gt(signIn.expiresAtMs, nowMs)),
+    )
     .orderBy(asc(signIn.createdAtMs));
 }
 

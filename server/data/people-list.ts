@@ -154,3 +154,18 @@ export async function listStaff(db: Db, role: StaffRole) {
     .where(and(eq(staffRole.role, role), isNull(staffRole.endedAtMs)))
     .orderBy(person.givenName, person.familyName, person.id);
 }
+
+/** Everybody on record who is no athlete, by name: for choosing who stands for one. */
+export async function listAdults(db: Db) {
+  return db
+    .select({
+      personId: person.id,
+      givenName: person.givenName,
+      familyName: person.familyName,
+      email: person.email,
+    })
+    .from(person)
+    .leftJoin(athlete, eq(athlete.personId, person.id))
+    .where(and(isNull(person.erasedAtMs), isNull(athlete.id)))
+    .orderBy(person.givenName, person.familyName, person.id);
+}

@@ -178,8 +178,8 @@ export const accountRouter = router({
     output: z.array(
       z.strictObject({ id: z.string(), device: z.string(), createdAtMs: z.number(), isThis: z.boolean() }),
     ),
-    async run({ db, actor }) {
-      const rows = await listSignIns(db, actor.personId);
+    async run({ db, actor, nowMs }) {
+      const rows = await listSignIns(db, actor.personId, nowMs);
       return rows.map((row) => ({ ...row, isThis: row.id === actor.signInId }));
     },
   }),

@@ -10,7 +10,7 @@ import {
 } from "@/server/data/accounts-of-people";
 import { athleteOfPerson, insertPerson, savePerson, unassignAthletesOf } from "@/server/data/athlete-records";
 import { findPerson, type PersonCard } from "@/server/data/people";
-import { listPeople, listStaff } from "@/server/data/people-list";
+import { listAdults, listPeople, listStaff } from "@/server/data/people-list";
 import { personRecord } from "@/server/data/person-record";
 import { listSites } from "@/server/data/sites";
 import { roundsInHand, sessionsAheadOfCoach } from "@/server/data/work-ahead";
@@ -103,12 +103,13 @@ export const peopleRouter = router({
     },
   }),
 
-  /** What a form about a person offers: coaches, sites, rule books. */
+  /** What a form about a person offers: coaches, people who may stand for an athlete, sites, rule books. */
   choices: query({
     action: "people.staffView",
     input: z.strictObject({}),
     output: z.strictObject({
       coaches: z.array(z.strictObject({ personId: id, ...name })),
+      adults: z.array(z.strictObject({ personId: id, ...name, email: z.string().nullable() })),
       sites: z.array(z.strictObject({ siteId: id, name: z.string(), zone: z.string() })),
       ruleBooks: z.array(z.strictObject({ id: z.string(), name: z.string(), effectiveFrom: calendarDay })),
     }),
@@ -116,6 +117,7 @@ export const peopleRouter = router({
       const live = (await listSites(db, "9999-12-31")).filter((site) => !site.isRetired);
       return {
         coaches: await listStaff(db, "coach"),
+        adults: await listAdults(db),
         sites: live.map(({ siteId, name: called, zone }) => ({ siteId, name: called, zone })),
         ruleBooks: SHIPPED_BOOKS.map((book) => ({
           id: book.id,

@@ -124,7 +124,7 @@ export const sitesRouter = router({
     input: z.strictObject({
       siteId: id,
       closedOn: calendarDay,
-      reason: z.string().trim().min(1, "a reason").max(80),
+      reason: z.string().trim().min(1, "Enter a reason.").max(80),
     }),
     output: z.strictObject({ bookedSessions: z.number() }),
     async run(scope, { siteId, closedOn, reason }) {

@@ -8,7 +8,8 @@ import {
   phaseOrder,
 } from "./delivery";
 
-const words = (longest: number) => z.string().trim().min(1).max(longest);
+const words = (longest: number) =>
+  z.string().trim().min(1, "Enter a few words.").max(longest, `At most ${longest} characters.`);
 
 /**
  * One thing to look at in one phase, at the frame of one event. Lengths in characters; all limits of length and number
@@ -30,11 +31,11 @@ export const checkpointSchema = z.strictObject({
   /** The camera views from which it can be judged, each once. */
   views: z
     .array(z.enum(CAMERA_VIEWS))
-    .min(1)
+    .min(1, "Choose a camera view.")
     .max(CAMERA_VIEWS.length)
     .refine((views) => new Set(views).size === views.length, "Name each camera view once."),
-  cues: z.array(words(160)).max(6),
-  drills: z.array(words(160)).max(6),
+  cues: z.array(words(160)).max(6, "Enter at most 6 cues."),
+  drills: z.array(words(160)).max(6, "Enter at most 6 drills."),
   /** A published work, or "common practice". */
   source: words(200),
   /** False when the academy no longer offers it; what was judged by it stays readable. */

@@ -7,7 +7,7 @@ export const PROMISE_KINDS = ["working_days", "working_hours"] as const;
 export const academySettings = z.strictObject({
   name: z.string().trim().min(1).max(80),
   /** ISO 4217 alphabetic code. */
-  currency: z.string().regex(/^[A-Z]{3}$/, "a three-letter currency code, such as USD"),
+  currency: z.string().regex(/^[A-Z]{3}$/, "Enter a currency as three letters, such as USD."),
   promiseKind: z.enum(PROMISE_KINDS),
   promiseAmount: z.int().min(1).max(240),
   /** At most five at a time is common practice, no source. */
@@ -35,3 +35,12 @@ export const STARTING_SETTINGS: AcademySettings = {
   bookingNoticeMin: 120,
   bookingHorizonDays: 60,
 };
+
+/**
+ * The promise in words.
+ * @example promiseInWords({ promiseKind: "working_days", promiseAmount: 1 }) // "1 working day"
+ */
+export function promiseInWords(settings: Pick<AcademySettings, "promiseKind" | "promiseAmount">): string {
+  const unit = settings.promiseKind === "working_days" ? "working day" : "working hour";
+  return `${settings.promiseAmount} ${unit}${settings.promiseAmount === 1 ? "" : "s"}`;
+}

@@ -7,15 +7,15 @@ import { personDetails } from "./person-details";
 const BOOK_IDS = SHIPPED_BOOKS.map((book) => book.id);
 
 /** A calendar day that exists. */
-export const calendarDay = z.string().refine(isCalendarDay, "a day that exists, as YYYY-MM-DD");
+export const calendarDay = z.string().refine(isCalendarDay, "Enter a day that exists.");
 
 /** What is written down of an athlete. Height in whole centimetres, null while nobody has measured. */
 export const athleteRecord = personDetails.extend({
   bornOn: calendarDay,
   throws: z.enum(THROWING_HANDS),
   heightCm: z.int().min(80).max(230).nullable(),
-  homeSiteId: z.string().min(1).max(60),
-  ruleBookId: z.string().refine((id) => BOOK_IDS.includes(id), "a rule book of this academy"),
+  homeSiteId: z.string().min(1, "Choose a home site.").max(60),
+  ruleBookId: z.string().refine((id) => BOOK_IDS.includes(id), "Choose a rule book."),
 });
 
 /** See {@link athleteRecord}. */

@@ -1,0 +1,11 @@
+import type { Metadata } from "next";
+import { SettingsForm } from "@/components/academy/settings-form";
+import { read } from "@/server/api/page-caller";
+
+export const metadata: Metadata = { title: "Settings" };
+
+export default async function SettingsPage() {
+  const me = await read((api) => api.account.me({}));
+  const kept = await read((api) => api.academy.settings({}));
+  return <SettingsForm key={kept.version} kept={kept} isAdmin={me.roles.includes("admin")} />;
+}

@@ -1,0 +1,175 @@
+"use client";
+import { Button } from "@/components/ui/button";
+import { Dialog, DialogActions } from "@/components/ui/dialog";
+import { Form, FormRow } from "@/components/ui/form";
+import { Notice } from "@/components/ui/notice";
+import { SelectField } from "@/components/ui/select-field";
+import { TextArea } from "@/components/ui/text-area";
+import { TextField } from "@/components/ui/text-field";
+import { CommandProblem } from "@/components/wire/command-problem";
+import { textOf } from "@/components/wire/form-values";
+import { useCommand } from "@/components/wire/use-command";
+import {
+  type CameraView,
+  DELIVERY_EVENTS,
+  DELIVERY_PHASES,
+  type DeliveryEvent,
+  EVENT_THAT_OPENS,
+  EVENT_WORDS,
+  PHASE_WORDS,
+  type Phase,
+} from "@/server/domain/mechanics/delivery";
+import { COMMON_PRACTICE } from "@/server/domain/mechanics/source-names";
+import type { KeptCheckpoint } from "./checkpoints-screen";
+import { ViewsField, viewsOf } from "./views-field";
+
+interface Words {
+  name: string;
+  absentLooksLike: string;
+  clearLooksLike: string;
+  views: CameraView[];
+  cues: string[];
+  drills: string[];
+  source: string;
+}
+
+type Save = Words & ({ id: string; version: number } | { phase: Phase; event: DeliveryEvent });
+
+const linesOf = (data: FormData, name: string) =>
+  textOf(data, name)
+    .split("\n")
+    .map((line) => line.trim())
+    .filter(Boolean);
+
+function wordsOf(data: FormData): Words {
+  return {
+    name: textOf(data, "name"),
+    absentLooksLike: textOf(data, "absentLooksLike"),
+    clearLooksLike: textOf(data, "clearLooksLike"),
+    views: viewsOf(data),
+    cues: linesOf(data, "cues"),
+    drills: linesOf(data, "drills"),
+    source: textOf(data, "source"),
+  };
+}
+
+/** Adds a checkpoint, or changes the words of one; phase and event are chosen once and stay. */
+export function CheckpointDialog({
+  checkpoint,
+  onClose,
+}: {
+  checkpoint?: KeptCheckpoint;
+  onClose: () => void;
+}) {
+  const save = useCommand(async (api, input: Save, once) => {
+    if ("id" in input) await api.checkpoints.edit.mutate(input, once);
+    else await api.checkpoints.add.mutate(input, once);
+    return true;
+  });
+  async function submit(data: FormData) {
+    const words = wordsOf(data);
+    const phase = DELIVERY_PHASES.find((each) => each === textOf(data, "phase")) ?? "stride";
+    const event = DELIVERY_EVENTS.find((each) => each === textOf(data, "event")) ?? EVENT_THAT_OPENS[phase];
+    const kept = checkpoint ? { id: checkpoint.id, version: checkpoint.version } : { phase, event };
+    if (await save.run({ ...words, ...kept })) onClose();
+  }
+  return (
+    <Dialog
+      title={checkpoint ? `Change: ${checkpoint.name}` : "Add a checkpoint"}
+      isWide
+      isOpen
+      onOpenChange={(isOpen) => {
+        if (!isOpen) onClose();
+      }}
+    >
+      <CommandProblem problem={save.problem} />
+      <Form
+        onSubmit={(data) => void submit(data)}
+        errors={save.problem?.fields ?? {}}
+        aria-label="Checkpoint"
+      >
+        {checkpoint ? (
+          <Notice isStatic>
+            What was judged by it keeps its marks. If it is to mean something else, put it aside and add a new
+            one.
+          </Notice>
+        ) : (
+          <WhenFields />
+        )}
+        <WordFields checkpoint={checkpoint} />
+        <DialogActions>
+          <Button type="submit" variant="primary" isPending={save.pending}>
+            {checkpoint ? "Save the checkpoint" : "Add the checkpoint"}
+          </Button>
+          <Button onPress={onClose}>Leave it</Button>
+        </DialogActions>
+      </Form>
+    </Dialog>
+  );
+}
+
+function WhenFields() {
+  return (
+    <FormRow>
+      <SelectField
+        label="Phase"
+        name="phase"
+        defaultValue="stride"
+        options={DELIVERY_PHASES.map((phase) => ({ value: phase, label: PHASE_WORDS[phase] }))}
+      />
+      <SelectField
+        label="Judged on the frame of"
+        name="event"
+        defaultValue="front_foot_contact"
+        options={DELIVERY_EVENTS.map((event) => ({ value: event, label: EVENT_WORDS[event] }))}
+      />
+    </FormRow>
+  );
+}
+
+function WordFields({ checkpoint }: { checkpoint: KeptCheckpoint | undefined }) {
+  return (
+    <>
+      <TextField label="Name" name="name" defaultValue={checkpoint?.name ?? ""} maxLength={60} isRequired />
+      <ViewsField chosen={checkpoint?.views ?? []} />
+      <TextField
+        label="What 0 looks like"
+        name="absentLooksLike"
+        defaultValue={checkpoint?.absentLooksLike ?? ""}
+        maxLength={200}
+        isRequired
+      />
+      <TextField
+        label="What 3 looks like"
+        name="clearLooksLike"
+        defaultValue={checkpoint?.clearLooksLike ?? ""}
+        maxLength={200}
+        isRequired
+      />
+      <TextArea
+        label="Cues"
+        name="cues"
+        hint="One a line, at most 6."
+        defaultValue={(checkpoint?.cues ?? []).join("\n")}
+        rows={3}
+        isOptional
+      />
+      <TextArea
+        label="Drills"
+        name="drills"
+        hint="One a line, at most 6."
+        defaultValue={(checkpoint?.drills ?? []).join("\n")}
+        rows={3}
+        isOptional
+      />
+      <TextField
+        label="Source"
+        name="source"
+        hint="A published work, or “common practice”."
+        defaultValue={checkpoint?.source ?? COMMON_PRACTICE}
+        maxLength={200}
+        isRequired
+      />
+    </>
+  );
+}

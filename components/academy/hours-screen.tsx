@@ -1,0 +1,43 @@
+"use client";
+import { EmptyState } from "@/components/ui/empty-state";
+import { LinkButton } from "@/components/ui/link-button";
+import { PageHeading } from "@/components/ui/page-heading";
+import type { Answers } from "@/components/wire/answers";
+import { AcademyPlace } from "./academy-place";
+import { CoachPart } from "./coach-part";
+import type { Site } from "./sites-screen";
+
+/** A coach as the screen of hours shows them. */
+export type CoachWeek = Answers["hours"]["list"][number];
+
+/** What a {@link HoursScreen} takes. */
+export interface HoursScreenProps {
+  coaches: readonly CoachWeek[];
+  sites: readonly Site[];
+  today: string;
+  isAdmin: boolean;
+}
+
+/** Who works where and when, and who is away. */
+export function HoursScreen({ coaches, sites, today, isAdmin }: HoursScreenProps) {
+  return (
+    <>
+      <PageHeading
+        question="When does each coach work?"
+        place={<AcademyPlace />}
+        detail="Sessions can be booked within these hours, as far as the site is open. What is booked already stays booked."
+      />
+      {coaches.length === 0 ? (
+        <EmptyState
+          title="No coach yet"
+          action={<LinkButton href="/academy/people">To the people</LinkButton>}
+        >
+          Add a coach, or make an admin a coach, then say when they work.
+        </EmptyState>
+      ) : null}
+      {coaches.map((coach) => (
+        <CoachPart key={coach.personId} coach={coach} sites={sites} today={today} isAdmin={isAdmin} />
+      ))}
+    </>
+  );
+}
