@@ -4,7 +4,8 @@ import { findReview, insertAddendum } from "@/server/data/reviews";
 import { Refusal } from "@/server/domain/errors/refusal";
 import { env } from "@/server/env";
 import type { Scope } from "../context";
-import { coachNameOf, roundInHand } from "./round-parts";
+import { roundInHand } from "../round-in-hand";
+import { coachNameOf } from "./round-parts";
 
 /**
  * Adds a later word to a sent review, which itself is never changed, and tells the family.

@@ -2,16 +2,11 @@ import { correctionsOf } from "@/server/data/corrections";
 import { nameOfAthlete } from "@/server/data/names";
 import { eventMarksOn, sentReviewsOf } from "@/server/data/reviews";
 import { playableClips } from "@/server/data/round-clips";
+import { drawingProgress } from "@/server/data/today";
 import { replyOffer } from "@/server/domain/reviews/reply-offer";
 import type { Scope } from "../context";
-import {
-  coachNameOf,
-  correctionsOfRound,
-  correctionView,
-  roundInHand,
-  roundView,
-  sentView,
-} from "./round-parts";
+import { roundInHand } from "../round-in-hand";
+import { coachNameOf, correctionsOfRound, correctionView, roundView, sentView } from "./round-parts";
 import type { ReadingView } from "./shapes";
 
 /** Everything the family reads of a round. What is still being written is not in it. */
@@ -32,6 +27,7 @@ export async function loadReading(scope: Scope, roundId: string): Promise<Readin
     athlete: { athleteId: athlete.athleteId, givenName },
     coachName: await coachNameOf(db, round),
     clips,
+    drawing: await drawingProgress(db),
     corrections: corrections.map((each) => correctionView(each, scope)),
     eventMarks: await eventMarksOn(
       db,

@@ -4,10 +4,12 @@ import { correctionsOf } from "@/server/data/corrections";
 import { findDraft, type KeptDraft } from "@/server/data/drafts";
 import { eventMarksOn, judgementsIn, latestJudgements, sentReviewsOf } from "@/server/data/reviews";
 import { playableClips } from "@/server/data/round-clips";
+import { drawingProgress } from "@/server/data/today";
 import type { DraftKind } from "@/server/domain/reviews/draft";
 import { headOf } from "../athlete-head";
 import type { Scope } from "../context";
-import { coachNameOf, correctionView, roundInHand, roundView, sentView } from "./round-parts";
+import { roundInHand } from "../round-in-hand";
+import { coachNameOf, correctionView, roundView, sentView } from "./round-parts";
 import type { RoomView } from "./shapes";
 
 /** Everything the review room shows of a round: clips, checkpoints, corrections, and what is being written. */
@@ -30,6 +32,7 @@ export async function loadRoom(scope: Scope, roundId: string): Promise<RoomView>
     isCoach: actor.roles.includes("coach"),
     maxOpen: settings.maxOpenCorrections,
     clips,
+    drawing: await drawingProgress(db),
     checkpoints: (await listCheckpoints(db)).map(({ version, ...each }) => each),
     latestJudgements: await latestJudgements(db, athlete.athleteId),
     corrections: corrections.map((each) => correctionView(each, scope)),

@@ -3,7 +3,7 @@ import type { CorrectionRecord } from "@/server/data/corrections";
 import { namesOf } from "@/server/data/names";
 import { remarkText } from "@/server/data/remarks";
 import type { SentReview } from "@/server/data/reviews";
-import { findRound, type Round } from "@/server/data/rounds";
+import type { Round } from "@/server/data/rounds";
 import { Refusal } from "@/server/domain/errors/refusal";
 import { fullName } from "@/server/domain/people/person";
 import type { DraftKind } from "@/server/domain/reviews/draft";
@@ -11,14 +11,8 @@ import { practiceDays } from "@/server/domain/reviews/practice";
 import { writingRefusal } from "@/server/domain/reviews/writing";
 import { dayOf } from "@/server/domain/time/calendar-day";
 import type { Scope } from "../context";
+import { roundInHand } from "../round-in-hand";
 import type { CorrectionView, RoundView, SentView } from "./shapes";
-
-/** A round that the right to its athlete has been checked for. @throws Refusal `not_found` when it is gone since */
-export async function roundInHand(db: Db, roundId: string): Promise<Round> {
-  const round = await findRound(db, roundId);
-  if (!round) throw new Refusal({ reason: "not_found" });
-  return round;
-}
 
 /** The name of the coach who has a round, or null while nobody has. */
 export async function coachNameOf(db: Db, round: Round): Promise<string | null> {

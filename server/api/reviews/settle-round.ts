@@ -16,7 +16,8 @@ import { type CheckOutcome, outcomesInWords, outcomesOf } from "@/server/domain/
 import { writingRefusal } from "@/server/domain/reviews/writing";
 import { env } from "@/server/env";
 import type { Scope } from "../context";
-import { coachNameOf, roundInHand } from "./round-parts";
+import { roundInHand } from "../round-in-hand";
+import { coachNameOf } from "./round-parts";
 
 /**
  * Settles a round by its check as the draft stands: a verdict for each open correction, what holds and what carries

@@ -102,6 +102,9 @@ const roundShape = z.strictObject({
 /** A round as a screen tells it. */
 export type RoundView = z.output<typeof roundShape>;
 
+/** How far the demo's clips are drawn. */
+const drawingShape = z.strictObject({ ready: z.int(), drawing: z.int() });
+
 const kept = <Document extends z.ZodType>(document: Document) =>
   z.strictObject({ document, version: z.number(), coachName: z.string(), savedAtMs: z.number() }).nullable();
 
@@ -116,6 +119,7 @@ export const roomShape = z.strictObject({
   isCoach: z.boolean(),
   maxOpen: z.number(),
   clips: z.array(clipShape),
+  drawing: drawingShape,
   checkpoints: z.array(checkpointSchema),
   /** The latest judgement of each checkpoint, on whichever clip or in person. */
   latestJudgements: z.array(
@@ -140,6 +144,7 @@ export const readingShape = z.strictObject({
   athlete: z.strictObject({ athleteId: z.string(), givenName: z.string() }),
   coachName: z.string().nullable(),
   clips: z.array(clipShape),
+  drawing: drawingShape,
   corrections: z.array(correctionShape),
   eventMarks: z.array(eventMarkSchema),
   sent: z.array(sentShape),

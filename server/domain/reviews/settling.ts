@@ -2,7 +2,6 @@ import { PHASE_WORDS, type Phase } from "@/server/domain/mechanics/delivery";
 import {
   type CorrectionEventKind,
   type CorrectionStanding,
-  type CorrectionState,
   moveCorrection,
   type Verdict,
 } from "./correction-state";
@@ -29,14 +28,6 @@ export interface CheckOutcome {
   frame: number | null;
   standing: CorrectionStanding;
 }
-
-/** Correction states as they are written on a screen. */
-export const CORRECTION_STATE_WORDS: Record<CorrectionState, string> = {
-  given: "To work on",
-  showing: "Showing",
-  held: "Held",
-  retired: "No longer wanted",
-};
 
 /**
  * What a check does to the athlete's corrections, in the delivery's order. A verdict left open does nothing. The draft

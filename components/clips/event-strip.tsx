@@ -1,0 +1,116 @@
+"use client";
+import { Button } from "react-aria-components/Button";
+import { joinClasses } from "@/components/ui/join-classes";
+import {
+  DELIVERY_EVENTS,
+  type DeliveryEvent,
+  EVENT_WORDS,
+  isApproximate,
+} from "@/server/domain/mechanics/delivery";
+import styles from "./event-strip.module.css";
+import { FrameImage } from "./frame-image";
+import type { ClipPlayer } from "./use-clip-player";
+import { useThumbnails } from "./use-thumbnails";
+
+/** The frame of each marked moment on one clip. */
+export type MarkedFrames = Partial<Record<DeliveryEvent, number>>;
+
+/** What an {@link EventStrip} takes. */
+export interface EventStripProps {
+  player: ClipPlayer;
+  marks: MarkedFrames;
+  /** Called with the frame a moment is marked on, or null to take the mark away; without it the strip is only read. */
+  onMark?: (event: DeliveryEvent, frame: number | null) => void;
+  /** Called when a moment is opened; default shows its frame on this player. */
+  onOpen?: (event: DeliveryEvent, frame: number) => void;
+}
+
+/** The six moments of a delivery as small pictures of their frames, and the way to mark them. */
+export function EventStrip({ player, marks, onMark, onOpen }: EventStripProps) {
+  const picture = useThumbnails(player.clip, Object.values(marks));
+  return (
+    <ol className={styles.strip} aria-label="Moments of the delivery">
+      {DELIVERY_EVENTS.map((event, index) => {
+        const frame = marks[event];
+        return (
+          <li key={event} className={styles.moment}>
+            <Picture
+              event={event}
+              frame={frame}
+              place={index + 1}
+              address={frame === undefined ? undefined : picture(frame)}
+              isHere={frame === player.wanted}
+              onOpen={() => {
+                if (frame === undefined) return;
+                if (onOpen) onOpen(event, frame);
+                else player.show(frame);
+              }}
+            />
+            {onMark ? <MarkButton event={event} frame={frame} player={player} onMark={onMark} /> : null}
+          </li>
+        );
+      })}
+    </ol>
+  );
+}
+
+interface PictureProps {
+  event: DeliveryEvent;
+  frame: number | undefined;
+  place: number;
+  address: string | undefined;
+  isHere: boolean;
+  onOpen: () => void;
+}
+
+function Picture({ event, frame, place, address, isHere, onOpen }: PictureProps) {
+  const word = EVENT_WORDS[event];
+  const isUnsure = isApproximate(event);
+  const marked =
+    frame === undefined
+      ? isUnsure
+        ? "optional"
+        : "not marked"
+      : `${isUnsure ? "about " : ""}frame ${frame + 1}`;
+  return (
+    <Button
+      className={joinClasses(styles.open, isHere && styles.here)}
+      isDisabled={frame === undefined}
+      onPress={onOpen}
+      aria-label={`${word}, ${marked}${frame === undefined ? "" : ": show"}`}
+    >
+      <span className={joinClasses(styles.frame, frame === undefined && styles.empty)}>
+        {address ? (
+          <FrameImage address={address} className={styles.image} />
+        ) : (
+          <span aria-hidden="true">{place}</span>
+        )}
+      </span>
+      <span className={styles.word}>{word}</span>
+      <span className={styles.marked}>{marked}</span>
+    </Button>
+  );
+}
+
+interface MarkButtonProps {
+  event: DeliveryEvent;
+  frame: number | undefined;
+  player: ClipPlayer;
+  onMark: (event: DeliveryEvent, frame: number | null) => void;
+}
+
+function MarkButton({ event, frame, player, onMark }: MarkButtonProps) {
+  const here = player.frame;
+  const isMarkedHere = frame === here;
+  const act = isMarkedHere ? "Unmark" : frame === undefined ? "Mark" : "Move here";
+  return (
+    <Button
+      className={styles.mark}
+      isDisabled={player.picture !== "ready"}
+      onPress={() => onMark(event, isMarkedHere ? null : here)}
+      aria-label={`${act}: ${EVENT_WORDS[event]}${isMarkedHere ? "" : ` on frame ${here + 1}`}`}
+    >
+      {act}
+    </Button>
+  );
+}

@@ -1,0 +1,21 @@
+import styles from "./player.module.css";
+import { CLIP_KEYS } from "./use-clip-keys";
+
+/** The keys that drive a clip, folded away; not shown where there is no keyboard. */
+export function KeyList({ hasMarks }: { hasMarks: boolean }) {
+  return (
+    <details className={styles.keys}>
+      <summary>Keys</summary>
+      <dl>
+        {CLIP_KEYS.filter(([key]) => hasMarks || key !== "1 to 6").map(([key, act]) => (
+          <div key={key}>
+            <dt>
+              <kbd>{key}</kbd>
+            </dt>
+            <dd>{act}</dd>
+          </div>
+        ))}
+      </dl>
+    </details>
+  );
+}
