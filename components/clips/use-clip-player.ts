@@ -23,6 +23,8 @@ export interface ClipPlayer {
   isPlaying: boolean;
   speed: Speed;
   setSpeed: (speed: Speed) => void;
+  /** The frame that the next step counts from: the one asked for last, be it drawn or not. */
+  aim: () => number;
   show: (frame: number) => void;
   step: (frames: number) => void;
   toggle: () => void;
@@ -90,6 +92,7 @@ export function useClipPlayer(given: PlayedClip, startFrame = 0): ClipPlayer {
       isPlaying,
       speed,
       setSpeed: setSpeedState,
+      aim: wantedNow,
       show,
       step: (frames: number) => show(wantedNow() + frames),
       toggle: () => (isPlaying ? pause() : play()),

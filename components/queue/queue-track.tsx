@@ -1,5 +1,6 @@
-import styles from "./queue.module.css";
+import rows from "./queue.module.css";
 import { placeOnQueue, type QueueAxis } from "./queue-axis";
+import styles from "./queue-track.module.css";
 
 /** What a {@link QueueTrack} takes. Instants in epoch milliseconds. */
 export interface QueueTrackProps {
@@ -23,7 +24,7 @@ export function QueueTrack({ axis, dueAtMs, estimateMin, isFree }: QueueTrackPro
   const latestStartMs = Math.max(axis.nowMs, dueAtMs - estimateMin * MINUTE_MS);
   const due = at(dueAtMs);
   return (
-    <div className={styles.track}>
+    <div className={rows.track}>
       <svg className={styles.drawing} aria-hidden="true">
         {axis.ticks.map((tick) => (
           <line
@@ -63,7 +64,7 @@ export function QueueTicks({ axis }: { axis: QueueAxis }) {
   const nowShare = placeOnQueue(axis, axis.nowMs);
   const isClear = (atMs: number) => Math.abs(placeOnQueue(axis, atMs) - nowShare) > 0.09;
   return (
-    <svg className={styles.ticks} aria-hidden="true">
+    <svg className={rows.ticks} aria-hidden="true">
       <text className={styles.nowName} x={percent(nowShare)} y="14">
         now
       </text>

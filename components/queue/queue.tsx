@@ -138,7 +138,7 @@ function NextAct(props: { row: OwedRow; viewer: Viewer; takingId: string; onTake
   }
   return (
     <Button variant="primary" isPending={takingId === row.roundId} onPress={() => onTake(row.roundId)}>
-      Take {row.athleteName}
+      Take the next: {row.athleteName}
     </Button>
   );
 }

@@ -1,10 +1,13 @@
 import { z } from "zod";
 import { athleteScope } from "@/server/data/access";
+import { armOf } from "@/server/data/arms";
 import { clipScope, discardWaitingClip, findClip, waitingClips } from "@/server/data/clips";
 import { consentIsLive } from "@/server/data/consents";
+import { nameOfAthlete } from "@/server/data/names";
 import { MAX_CLIP_BYTES, MAX_CLIP_MS } from "@/server/domain/clips/probe";
 import { MAX_CLIPS_AT_ONCE } from "@/server/domain/clips/send-clip";
 import { Refusal } from "@/server/domain/errors/refusal";
+import { answerFor, armAnswer } from "../arm-answer";
 import { DONE, done } from "../done";
 import { command, query } from "../procedures";
 import { roundsToAnswer, roundToAnswer } from "../rounds-to-answer";
@@ -27,14 +30,19 @@ export const clipsRouter = router({
     action: "clip.send",
     input: z.strictObject({ athleteId: id }),
     output: z.strictObject({
+      athleteGivenName: z.string(),
       consentIsLive: z.boolean(),
+      /** What the book leaves the arm today, for whoever is about to film. */
+      arm: armAnswer,
       today: z.string(),
       zone: z.string(),
       rounds: z.array(roundToAnswer),
       limits: z.strictObject({ clips: z.number(), durationMs: z.number(), byteCount: z.number() }),
     }),
     athlete: (db, { athleteId }) => athleteScope(db, athleteId),
-    run: async ({ db, athlete, today }) => ({
+    run: async ({ db, athlete, today, nowMs }) => ({
+      athleteGivenName: (await nameOfAthlete(db, athlete.athleteId)).givenName,
+      arm: answerFor({ ...(await armOf(db, athlete.athleteId, nowMs)), day: today }),
       consentIsLive: await consentIsLive(db, athlete.athleteId, "video"),
       today,
       zone: athlete.zone,
