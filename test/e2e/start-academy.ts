@@ -30,6 +30,7 @@ export default async function startAcademy(): Promise<() => Promise<void>> {
     stdio: ["ignore", "pipe", "inherit"],
   });
   await untilRunning(server);
+  await drawJourneyClips(folder);
   return async () => {
     const ended = new Promise((end) => server.once("exit", end));
     server.kill("SIGTERM");
@@ -46,5 +47,28 @@ function untilRunning(server: ChildProcess): Promise<void> {
       if (printed.includes("Stop with Ctrl+C")) running();
     });
     server.once("exit", (code) => failed(new Error(`The academy ended with ${code}. It said: ${printed}`)));
+  });
+}
+
+/** The two phone clips of the journeys, real H.264 files: `first.mp4` and `reply.mp4` in the folder. */
+function drawJourneyClips(folder: string): Promise<void> {
+  const drawn = { throws: "right", ageYears: 12, view: "open_side", widthPx: 640, heightPx: 360 };
+  const orders = [
+    {
+      outPath: join(folder, "first.mp4"),
+      parameters: { ...drawn, faults: { collapsing_front_knee: 0.9, dropping_glove: 0.8 } },
+    },
+    { outPath: join(folder, "reply.mp4"), parameters: { ...drawn, faults: { collapsing_front_knee: 0.2 } } },
+  ];
+  const list = join(folder, "journey-clips.json");
+  writeFileSync(list, JSON.stringify(orders));
+  const child = spawn(process.execPath, ["--import", "tsx", "seed/clips/draw-child.ts", list], {
+    cwd: home,
+    stdio: ["ignore", "ignore", "inherit"],
+  });
+  return new Promise((drawnAll, failed) => {
+    child.once("exit", (code) =>
+      code === 0 ? drawnAll() : failed(new Error("The journey's clips were not drawn.")),
+    );
   });
 }
