@@ -52,7 +52,7 @@ function untilRunning(server: ChildProcess): Promise<void> {
 
 /** The two phone clips of the journeys, real H.264 files: `first.mp4` and `reply.mp4` in the folder. */
 function drawJourneyClips(folder: string): Promise<void> {
-  const drawn = { throws: "right", ageYears: 12, view: "open_side", widthPx: 640, heightPx: 360 };
+  const drawn = { throws: "R", ageYears: 12, view: "open_side", widthPx: 640, heightPx: 360 };
   const orders = [
     {
       outPath: join(folder, "first.mp4"),
