@@ -10,7 +10,7 @@ function desk(...answers: (SaveOutcome | "saved")[]) {
     await new Promise((wait) => setTimeout(wait, 50));
     return answer === "saved" ? { kind: "saved", version: version + 1, savedAtMs: Date.now() } : answer;
   };
-  return { saves, keeper: new DraftKeeper("", 0, null, save) };
+  return { saves, keeper: new DraftKeeper<string>("", 0, null, save) };
 }
 
 beforeEach(() => {

@@ -1,0 +1,150 @@
+"use client";
+import { useState } from "react";
+import { EventStrip, type MarkedFrames } from "@/components/clips/event-strip";
+import { KeyList } from "@/components/clips/key-list";
+import { Player } from "@/components/clips/player";
+import type { ClipPair } from "@/components/clips/use-clip-pair";
+import { RadioChoice } from "@/components/ui/radio-choice";
+import { Section } from "@/components/ui/section";
+import { SwitchField } from "@/components/ui/switch-field";
+import type { ClipView, RoomView } from "@/server/api/reviews/shapes";
+import type { DeliveryEvent, Phase } from "@/server/domain/mechanics/delivery";
+import { VERDICT_WORDS } from "@/server/domain/reviews/correction-state";
+import type { CheckDraft } from "@/server/domain/reviews/draft";
+import { dayInWords } from "@/server/domain/time/words";
+import { clipFacts, clipName } from "./clip-words";
+import styles from "./room.module.css";
+import check from "./room-check.module.css";
+import { judge, markEvent } from "./room-edits";
+import { RoomOutline } from "./room-outline";
+import { offered } from "./room-recap";
+import type { ClipInHand } from "./use-clip-in-hand";
+import type { RoomDraft } from "./use-room-draft";
+
+/** What a {@link CheckSide} takes. */
+export interface CheckSideProps {
+  word: "Old" | "New";
+  inHand: ClipInHand;
+  clips: readonly ClipView[];
+  pair: ClipPair;
+  marks: MarkedFrames;
+  draft: RoomDraft<"check">;
+  drawing: RoomView["drawing"];
+  /** Opens a moment on both clips. */
+  onOpen: (event: DeliveryEvent) => void;
+}
+
+/** One of the two clips with its strip of moments. */
+export function CheckSide(props: CheckSideProps) {
+  const { word, inHand, clips, pair, marks, draft, drawing, onOpen } = props;
+  const { clip, player, goTo } = inHand;
+  const driven = word === "Old" ? pair.older : pair.newer;
+  const filmed = clip.filmedOn === null ? "" : `, ${dayInWords(clip.filmedOn)}`;
+  return (
+    <div>
+      {clips.length > 1 ? (
+        <RadioChoice
+          className={styles.choice}
+          label={`${word} clip`}
+          options={clips.map((each) => ({
+            value: each.id,
+            label: `${clipName(each)}${each.filmedOn === null ? "" : `, ${dayInWords(each.filmedOn)}`}`,
+          }))}
+          value={clip.id}
+          onChange={(clipId) => goTo(clipId)}
+        />
+      ) : null}
+      <Player
+        player={driven}
+        label={`${word}: ${clipName(clip).toLowerCase()}${filmed}`}
+        isLabelShown
+        isCompact
+        state={{ retainUntil: clip.retainUntil, drawing }}
+      />
+      <p className={styles.facts}>
+        {clipFacts(clip)
+          .slice(clip.filmedOn === null ? 0 : 1)
+          .map((fact) => (
+            <span key={fact}>{fact}</span>
+          ))}
+      </p>
+      {clip.note ? <p className={styles.note}>“{clip.note}”</p> : null}
+      <EventStrip
+        player={player}
+        marks={marks}
+        onMark={(event, frame) => draft.change((now) => markEvent(now, clip.id, event, frame))}
+        onOpen={onOpen}
+      />
+    </div>
+  );
+}
+
+/** Whether the two go together, and how. */
+export function CheckTogether({ pair }: { pair: ClipPair }) {
+  return (
+    <div className={check.together}>
+      <SwitchField label="Step both together" isSelected={pair.isTogether} onChange={pair.setTogether} />
+      <p className={check.hint}>
+        {pair.isTogether
+          ? "A moment marked on both lines them up; from there they go by the same clock."
+          : "Each goes its own way. Switching this on lines them up as they stand."}
+      </p>
+      <KeyList hasMarks />
+    </div>
+  );
+}
+
+/** What of the new clip is judged, checkpoint by checkpoint. */
+export function JudgeNew(props: {
+  room: RoomView;
+  draft: RoomDraft<"check">;
+  newer: ClipInHand;
+  marks: MarkedFrames;
+}) {
+  const { room, draft, newer, marks } = props;
+  const { clip, player } = newer;
+  const [phase, setPhase] = useState<Phase | null>(null);
+  return (
+    <Section title="Judge the new clip" aside={`on the frame you see, ${player.frame + 1}`}>
+      <RoomOutline
+        checkpoints={offered(room.checkpoints, draft.document)}
+        clip={clip}
+        marks={marks}
+        judgements={draft.document.judgements}
+        latest={room.latestJudgements}
+        phase={phase}
+        onPhase={(next, frame) => {
+          setPhase(next);
+          if (frame !== undefined) player.show(frame);
+        }}
+        onScore={(checkpoint, score) =>
+          draft.change((now) => judge(now, checkpoint.id, { clipId: clip.id, frame: player.frame }, score))
+        }
+      />
+    </Section>
+  );
+}
+
+/** A check in a few lines, so that two can be told apart. */
+export function CheckSummary({ room, document }: { room: RoomView; document: CheckDraft }) {
+  const nameOf = (id: string) => {
+    const correction = room.corrections.find((each) => each.id === id);
+    return correction ? correction.cue || correction.checkpointName : "A correction";
+  };
+  return (
+    <ul className={styles.missing}>
+      {document.verdicts.map(({ correctionId, verdict, note }) => (
+        <li key={correctionId}>
+          {nameOf(correctionId)}: {verdict === null ? "no verdict" : VERDICT_WORDS[verdict].toLowerCase()}
+          {note.trim() === "" ? "" : `, “${note.trim()}”`}
+        </li>
+      ))}
+      {document.retirements.map(({ correctionId, reason }) => (
+        <li key={correctionId}>
+          {nameOf(correctionId)}: no longer wanted, “{reason}”
+        </li>
+      ))}
+      {document.note.trim() === "" ? null : <li>“{document.note.trim()}”</li>}
+    </ul>
+  );
+}

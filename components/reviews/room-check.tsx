@@ -1,0 +1,140 @@
+"use client";
+import { type ReactNode, useState } from "react";
+import { useClipKeys } from "@/components/clips/use-clip-keys";
+import { useClipPair } from "@/components/clips/use-clip-pair";
+import { usePoster } from "@/components/clips/use-poster";
+import { Notice } from "@/components/ui/notice";
+import { Section } from "@/components/ui/section";
+import { TextArea } from "@/components/ui/text-area";
+import type { ClipView, CorrectionView, RoomView } from "@/server/api/reviews/shapes";
+import { DELIVERY_EVENTS, type DeliveryEvent } from "@/server/domain/mechanics/delivery";
+import { isOpen } from "@/server/domain/reviews/correction-state";
+import { DRAFT_LIMITS, EMPTY_CHECK_DRAFT } from "@/server/domain/reviews/draft";
+import { asTheDeliveryRuns } from "@/server/domain/reviews/recap";
+import styles from "./room.module.css";
+import check from "./room-check.module.css";
+import { CheckSide, CheckSummary, CheckTogether, JudgeNew } from "./room-check-parts";
+import { checkWords, missingInCheck, sameMoment } from "./room-check-words";
+import { RoomDraftProblems } from "./room-draft-problems";
+import { markEvent, marksOn } from "./room-edits";
+import { RoomSend } from "./room-send";
+import { RoomStatus } from "./room-status";
+import { RoomVerdict } from "./room-verdict";
+import { markedBeside, useClipInHand } from "./use-clip-in-hand";
+import { useRoomDraft } from "./use-room-draft";
+
+type Clips = readonly [ClipView, ...ClipView[]];
+
+/** Old and new beside each other, and a verdict for every open correction. `replies` are the new clips, one at least. */
+export function RoomCheck({ room, replies }: { room: RoomView; replies: Clips }) {
+  const draft = useRoomDraft("check", room.round.id, room.checkDraft, EMPTY_CHECK_DRAFT);
+  const isNew = (clip: ClipView) => replies.some((each) => each.id === clip.id);
+  const [oldest, ...others] = room.clips.filter((clip) => !isNew(clip));
+  const older = useClipInHand(oldest ? [oldest, ...others] : replies);
+  const newer = useClipInHand(replies);
+  const pair = useClipPair(older.player, newer.player);
+  const [trouble, setTrouble] = useState<ReactNode>(null);
+  const written = draft.document.eventMarks;
+  const oldMarks = marksOn(older.clip.id, room.eventMarks, written);
+  const newMarks = marksOn(newer.clip.id, room.eventMarks, written);
+  const open = asTheDeliveryRuns(room.corrections.filter((each) => isOpen(each.state)));
+  const held = room.corrections.filter((each) => each.state === "held");
+  usePoster(newer.player, room.isCoach);
+
+  const openMoment = (event: DeliveryEvent) => {
+    const [oldFrame, newFrame] = [oldMarks[event], newMarks[event]];
+    if (oldFrame !== undefined && newFrame !== undefined) pair.showPair(oldFrame, newFrame);
+    else if (newFrame !== undefined) newer.player.show(newFrame);
+    else if (oldFrame !== undefined) older.player.show(oldFrame);
+  };
+  useClipKeys({
+    step: pair.newer.step,
+    toggle: pair.newer.toggle,
+    mark: (at) => {
+      const event = DELIVERY_EVENTS[at];
+      if (event) draft.change((now) => markEvent(now, newer.clip.id, event, newer.player.frame));
+    },
+    toMark: (direction) => {
+      const frame = markedBeside(newMarks, newer.player.wanted, direction);
+      if (frame !== undefined) pair.newer.show(frame);
+    },
+  });
+  const side = { draft, drawing: room.drawing, onOpen: openMoment };
+  const verdict = { draft, zone: room.zone, older: older.player, newer: newer.player };
+
+  const verdictOn = (each: CorrectionView, index: number) => (
+    <RoomVerdict
+      key={each.id}
+      {...verdict}
+      number={index + 1}
+      correction={each}
+      onShow={() => {
+        const places = sameMoment(each, { oldMarks, newMarks }, draft.document);
+        if (each.clipId !== null && places.old !== null) older.goTo(each.clipId, places.old);
+        if (places.new !== null) newer.player.show(places.new);
+      }}
+    />
+  );
+
+  return (
+    <>
+      <div className={styles.notices}>
+        <RoomDraftProblems
+          draft={draft}
+          zone={room.zone}
+          summary={(each) => <CheckSummary room={room} document={each} />}
+        />
+      </div>
+      <div className={check.clips}>
+        <CheckSide
+          {...side}
+          word="Old"
+          inHand={older}
+          clips={oldest ? [oldest, ...others] : replies}
+          pair={pair}
+          marks={oldMarks}
+        />
+        <CheckSide {...side} word="New" inHand={newer} clips={replies} pair={pair} marks={newMarks} />
+      </div>
+      <CheckTogether pair={pair} />
+      <Section title="Did each correction take?" count={open.length}>
+        {open.length === 0 ? (
+          <Notice isStatic>Nothing is open any more: the round can be settled.</Notice>
+        ) : null}
+        <ol className={check.verdicts}>{open.map(verdictOn)}</ol>
+        {held.length > 0 ? (
+          <details>
+            <summary>Held before ({held.length}): judge one again if it slipped</summary>
+            <ol className={check.verdicts}>
+              {held.map((each, index) => verdictOn(each, open.length + index))}
+            </ol>
+          </details>
+        ) : null}
+      </Section>
+      <JudgeNew room={room} draft={draft} newer={newer} marks={newMarks} />
+      <Section title="A word on the whole">
+        <TextArea
+          label="Your own word, read after the verdicts"
+          isOptional
+          rows={2}
+          value={draft.document.note}
+          maxLength={DRAFT_LIMITS.noteLength}
+          onChange={(note) => draft.change((now) => ({ ...now, note }))}
+        />
+      </Section>
+      {trouble ? <div className={styles.notices}>{trouble}</div> : null}
+      <div className={styles.foot}>
+        <RoomStatus status={draft.status} zone={room.zone} />
+        <RoomSend
+          roundId={room.round.id}
+          act="settle"
+          missing={missingInCheck(draft.document, room)}
+          words={checkWords(draft.document, room)}
+          givenName={room.athlete.givenName}
+          flush={draft.flush}
+          onTell={setTrouble}
+        />
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,112 @@
+"use client";
+import { useState } from "react";
+import { Button } from "@/components/ui/button";
+import { ConfirmDialog } from "@/components/ui/confirm-dialog";
+import { Notice } from "@/components/ui/notice";
+import { showToast } from "@/components/ui/toast";
+import { CommandProblem } from "@/components/wire/command-problem";
+import { useCommand } from "@/components/wire/use-command";
+import styles from "./room.module.css";
+
+/** What a {@link RoomSend} takes. */
+export interface RoomSendProps {
+  roundId: string;
+  /** `send` the review, or `settle` the round by its check. */
+  act: "send" | "settle";
+  /** What is still missing; empty when it is ready. */
+  missing: readonly string[];
+  /** What the family will read. */
+  words: string;
+  givenName: string;
+  flush: () => Promise<number | null>;
+  /** Where what is in the way is told. */
+  onTell: (trouble: React.ReactNode) => void;
+}
+
+const WORDS = {
+  send: {
+    button: "Send to family",
+    title: "Send this review?",
+    confirm: "Send the review",
+    done: "The review is with the family.",
+    missing: "Not ready to send",
+  },
+  settle: {
+    button: "Settle the round",
+    title: "Settle this round?",
+    confirm: "Settle the round",
+    done: "The round is settled and the family is told.",
+    missing: "Not ready to settle",
+  },
+} as const;
+
+/** The one way on: says what is missing, or shows what the family will read and asks once. */
+export function RoomSend(props: RoomSendProps) {
+  const { roundId, act, missing, words, givenName, flush, onTell } = props;
+  const [isAsking, setAsking] = useState(false);
+  const [isSaving, setSaving] = useState(false);
+  const text = WORDS[act];
+  const command = useCommand((api, input: { roundId: string; version: number }, once) =>
+    act === "send" ? api.reviews.send.mutate(input, once) : api.reviews.settle.mutate(input, once),
+  );
+
+  function ask() {
+    onTell(missing.length > 0 ? <Missing title={text.missing} missing={missing} /> : null);
+    command.clear();
+    setAsking(missing.length === 0);
+  }
+
+  async function go() {
+    setSaving(true);
+    const version = await flush();
+    setSaving(false);
+    if (version === null) {
+      setAsking(false);
+      onTell(
+        <Notice kind="refusal">
+          It is not saved yet, so it was not sent. It will be tried again by itself.
+        </Notice>,
+      );
+      return;
+    }
+    if (!(await command.run({ roundId, version }))) return;
+    setAsking(false);
+    showToast({ text: text.done });
+  }
+
+  return (
+    <>
+      <Button variant="primary" onPress={ask}>
+        {text.button}
+      </Button>
+      <ConfirmDialog
+        title={text.title}
+        variant="primary"
+        confirmText={text.confirm}
+        cancelText="Go on writing"
+        isOpen={isAsking}
+        isPending={isSaving || command.pending}
+        onConfirm={() => void go()}
+        onCancel={() => setAsking(false)}
+      >
+        <p>
+          {givenName}'s family will read this. It cannot be changed afterwards; a further word can be added.
+        </p>
+        <p className={styles.recap}>{words}</p>
+        <CommandProblem problem={command.problem} />
+      </ConfirmDialog>
+    </>
+  );
+}
+
+function Missing({ title, missing }: { title: string; missing: readonly string[] }) {
+  return (
+    <Notice kind="attention" title={title}>
+      <ul className={styles.missing}>
+        {missing.map((each) => (
+          <li key={each}>{each}</li>
+        ))}
+      </ul>
+    </Notice>
+  );
+}

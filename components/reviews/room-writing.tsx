@@ -1,0 +1,124 @@
+"use client";
+import { type ReactNode, useState } from "react";
+import { useClipKeys } from "@/components/clips/use-clip-keys";
+import { Section } from "@/components/ui/section";
+import type { ClipView, RoomView } from "@/server/api/reviews/shapes";
+import { DELIVERY_EVENTS, type Phase } from "@/server/domain/mechanics/delivery";
+import { isOpen } from "@/server/domain/reviews/correction-state";
+import { EMPTY_REVIEW_DRAFT } from "@/server/domain/reviews/draft";
+import { recapInWords } from "@/server/domain/reviews/recap";
+import styles from "./room.module.css";
+import { RoomClip } from "./room-clip";
+import { RoomDraftProblems } from "./room-draft-problems";
+import { judge, markEvent, marksOn } from "./room-edits";
+import { RoomOpen } from "./room-open";
+import { RoomOutline } from "./room-outline";
+import { RoomOwnKeeps } from "./room-own-keeps";
+import { missingInReview, offered, recapIn } from "./room-recap";
+import { RoomSend } from "./room-send";
+import { RoomSlip } from "./room-slip";
+import { RoomStatus } from "./room-status";
+import { UnderCheckpoint } from "./room-under";
+import { markedBeside, useClipInHand } from "./use-clip-in-hand";
+import { useRoomDraft } from "./use-room-draft";
+
+/** The review of a round as its coach writes it. `clips` are the round's own, one at least. */
+export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [ClipView, ...ClipView[]] }) {
+  const draft = useRoomDraft("review", room.round.id, room.reviewDraft, EMPTY_REVIEW_DRAFT);
+  const { document, change } = draft;
+  const { clip, player, goTo } = useClipInHand(clips);
+  const [phase, setPhase] = useState<Phase | null>("wind_up");
+  const [trouble, setTrouble] = useState<ReactNode>(null);
+  const marks = marksOn(clip.id, room.eventMarks, document.eventMarks);
+  const recap = recapIn(document, room.checkpoints);
+  const open = room.corrections.filter((each) => isOpen(each.state));
+  const place = { clipId: clip.id, frame: player.frame };
+
+  useClipKeys({
+    step: player.step,
+    toggle: player.toggle,
+    mark: (at) => {
+      const event = DELIVERY_EVENTS[at];
+      if (event && player.picture === "ready") change((now) => markEvent(now, clip.id, event, player.frame));
+    },
+    toMark: (direction) => {
+      const frame = markedBeside(marks, player.wanted, direction);
+      if (frame !== undefined) player.show(frame);
+    },
+  });
+
+  return (
+    <>
+      <div className={styles.notices}>
+        <RoomDraftProblems
+          draft={draft}
+          zone={room.zone}
+          summary={(each) => <p className={styles.recap}>{recapInWords(recapIn(each, room.checkpoints))}</p>}
+        />
+      </div>
+      <div className={styles.room}>
+        <RoomClip
+          {...{ player, clip, clips, marks }}
+          drawing={room.drawing}
+          mayGivePoster={room.isCoach}
+          onClip={(clipId) => goTo(clipId)}
+          onMark={(event, frame) => change((now) => markEvent(now, clip.id, event, frame))}
+        />
+        <div>
+          <Section title="Delivery" aside={`judged on the frame you see, ${player.frame + 1}`}>
+            <RoomOutline
+              checkpoints={offered(room.checkpoints, document)}
+              clip={clip}
+              marks={marks}
+              judgements={document.judgements}
+              latest={room.latestJudgements}
+              phase={phase}
+              onPhase={(next, frame) => {
+                setPhase(next);
+                if (frame !== undefined) player.show(frame);
+              }}
+              onScore={(checkpoint, score) => change((now) => judge(now, checkpoint.id, place, score))}
+              slipCount={(own) => document.corrections.filter((each) => each.phase === own).length}
+              under={(checkpoint) => (
+                <UnderCheckpoint
+                  {...{ checkpoint, draft, recap, open, place, goTo }}
+                  maxOpen={room.maxOpen}
+                />
+              )}
+            />
+          </Section>
+          <Section title="Slip" count={`${open.length + recap.count} of ${room.maxOpen}`}>
+            <RoomSlip
+              recap={recap}
+              draft={document}
+              onOpen={(row) => {
+                setPhase(row.phase);
+                if (row.clipId !== null && row.frame !== null) goTo(row.clipId, row.frame);
+              }}
+            />
+            <RoomOwnKeeps {...{ draft, place, phase }} />
+            <RoomOpen corrections={open} mayRetire />
+          </Section>
+        </div>
+      </div>
+      {trouble ? <div className={styles.notices}>{trouble}</div> : null}
+      <div className={styles.foot}>
+        <div className={styles.footWords}>
+          <RoomStatus status={draft.status} zone={room.zone} />
+          <span>
+            {open.length + recap.count} of {room.maxOpen} open at a time
+          </span>
+        </div>
+        <RoomSend
+          roundId={room.round.id}
+          act="send"
+          missing={missingInReview(document, room, clips, open.length)}
+          words={recapInWords(recap)}
+          givenName={room.athlete.givenName}
+          flush={draft.flush}
+          onTell={setTrouble}
+        />
+      </div>
+    </>
+  );
+}

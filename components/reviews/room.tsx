@@ -1,0 +1,64 @@
+import Link from "next/link";
+import { Notice } from "@/components/ui/notice";
+import { PageHeading } from "@/components/ui/page-heading";
+import type { ClipView, RoomView } from "@/server/api/reviews/shapes";
+import { ROUND_STATE_WORDS } from "@/server/domain/reviews/round-in-words";
+import { momentInWords, spanInWords } from "@/server/domain/time/words";
+import { RoomCheck } from "./room-check";
+import { RoomReading } from "./room-reading";
+import { RoomWriting } from "./room-writing";
+
+/** The review room of one round, by where it stands and whose it is. */
+export function Room({ room, nowMs }: { room: RoomView; nowMs: number }) {
+  const { round, athlete, zone } = room;
+  const isCheck = round.state === "answered" && room.isMine;
+  return (
+    <>
+      <PageHeading
+        question={isCheck ? "Did it take?" : "What do I see?"}
+        place={
+          <>
+            <Link href="/reviews">Reviews</Link>
+            {" / "}
+            <Link href={`/athletes/${athlete.athleteId}`}>{athlete.name}</Link>, {athlete.ageYears}, throws{" "}
+            {athlete.throws}-handed
+          </>
+        }
+        detail={
+          <>
+            Received {momentInWords(round.receivedAtMs, zone)}, {ROUND_STATE_WORDS[round.state]}
+            {round.dueAtMs === null ? "" : `, ${dueInWords(round.dueAtMs, nowMs, zone)}`}
+            {round.retakeReason ? `: “${round.retakeReason}”` : ""}
+          </>
+        }
+      />
+      <Body room={room} isCheck={isCheck} />
+    </>
+  );
+}
+
+function Body({ room, isCheck }: { room: RoomView; isCheck: boolean }) {
+  const own = room.clips.filter((clip) => clip.roundId === room.round.id);
+  const first = some(own.filter((clip) => clip.part === "first"));
+  const replies = some(own.filter((clip) => clip.part === "reply"));
+  const all = some(own);
+  if (isCheck && replies) return <RoomCheck key={room.round.state} room={room} replies={replies} />;
+  if (room.round.state === "taken" && room.isMine && first) return <RoomWriting room={room} clips={first} />;
+  if (all) return <RoomReading key={room.round.state} room={room} clips={all} />;
+  return (
+    <Notice isStatic title="There is no clip in this round">
+      The clip that came could not be used, and no other has come yet.
+    </Notice>
+  );
+}
+
+function some(clips: readonly ClipView[]): readonly [ClipView, ...ClipView[]] | null {
+  const [one, ...others] = clips;
+  return one ? [one, ...others] : null;
+}
+
+function dueInWords(dueAtMs: number, nowMs: number, zone: string): string {
+  const span = spanInWords(dueAtMs - nowMs);
+  if (dueAtMs < nowMs) return `late by ${span}`;
+  return `due ${momentInWords(dueAtMs, zone)}, in ${span}`;
+}

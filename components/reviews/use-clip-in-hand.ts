@@ -1,0 +1,34 @@
+"use client";
+import { useState } from "react";
+import type { MarkedFrames } from "@/components/clips/event-strip";
+import { type ClipPlayer, useClipPlayer } from "@/components/clips/use-clip-player";
+import type { ClipView } from "@/server/api/reviews/shapes";
+
+/** One of several clips, in hand. */
+export interface ClipInHand {
+  clip: ClipView;
+  player: ClipPlayer;
+  /** Takes another clip in hand, or another frame of this one. */
+  goTo: (clipId: string, frame?: number) => void;
+}
+
+/** Holds one of the clips given (one at least), the first to begin with. */
+export function useClipInHand(clips: readonly [ClipView, ...ClipView[]]): ClipInHand {
+  const [place, setPlace] = useState({ clipId: clips[0].id, frame: 0 });
+  const clip = clips.find((each) => each.id === place.clipId) ?? clips[0];
+  const player = useClipPlayer(clip, place.frame);
+  return {
+    clip,
+    player,
+    goTo: (clipId, frame) => {
+      if (clipId !== clip.id) setPlace({ clipId, frame: frame ?? 0 });
+      else if (frame !== undefined) player.show(frame);
+    },
+  };
+}
+
+/** The marked frame before or after the one on the picture; undefined when there is none. */
+export function markedBeside(marks: MarkedFrames, frame: number, direction: -1 | 1): number | undefined {
+  const frames = Object.values(marks).sort((a, b) => a - b);
+  return direction === 1 ? frames.find((each) => each > frame) : frames.findLast((each) => each < frame);
+}
