@@ -37,7 +37,7 @@ const COLUMNS: readonly Column<ListedAthlete>[] = [
   { key: "age", heading: "Age", align: "number", isFit: true, cell: (row) => row.ageYears },
   { key: "hand", heading: "Throws", isFit: true, cell: (row) => row.throws },
   { key: "coach", heading: "Coach", cell: (row) => row.coachName ?? "none" },
-  { key: "open", heading: "Open", align: "number", isFit: true, cell: (row) => row.openCorrections },
+  { key: "open", heading: "Working on", align: "number", isFit: true, cell: (row) => row.openCorrections },
   { key: "arm", heading: "Arm today", cell: (row) => <ArmMarks marks={row.arm.marks} isInLine /> },
   {
     key: "clip",

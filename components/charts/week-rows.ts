@@ -19,7 +19,10 @@ export function weekTotal(week: WeekCounts, kinds: readonly CountKind[]): number
   return kinds.reduce((total, { key }) => total + (week.counts[key] ?? 0), 0);
 }
 
-/** The weeks under which a month's name stands, the first that begins in it: Monday to "Sep". */
+/**
+ * The weeks under which a month's name stands, the first that begins in it: Monday to "Sep". A first week that is the
+ * last of its month bears none, since the next month's name would run into it.
+ */
 export function monthLabels(weeks: readonly WeekCounts[]): Map<CalendarDay, string> {
   const labels = new Map<CalendarDay, string>();
   let last = "";
@@ -28,5 +31,7 @@ export function monthLabels(weeks: readonly WeekCounts[]): Map<CalendarDay, stri
     if (month !== last) labels.set(weekOf, monthInWords(month).slice(0, 3));
     last = month;
   }
+  const [first, second] = weeks;
+  if (first && second && labels.has(second.weekOf)) labels.delete(first.weekOf);
   return labels;
 }

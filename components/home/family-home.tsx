@@ -33,35 +33,39 @@ export function FamilyHome(props: FamilyHomeProps) {
         place={dayInWords(today, { long: true })}
         question={`What now for ${athlete.givenName}?`}
       />
-      <div className={styles.banners}>
-        <PainBanner athlete={athlete} pain={pain} today={today} />
-        {hasConsent ? null : (
-          <ConsentMissing home={home} givenName={athlete.givenName} mayDecide={mayDecide} />
-        )}
-      </div>
-      <WorkingOn {...props} athleteId={athlete.athleteId} zone={athlete.zone} />
-      <Section
-        title="Coming in"
-        aside={
-          <LinkButton href={`${home}/times`} variant="link" isSmall>
-            Find a time
-          </LinkButton>
-        }
-      >
-        {sessions.length > 0 ? (
-          <ComingIn home={home} sessions={sessions} today={today} zone={athlete.zone} />
-        ) : (
-          <EmptyState title="Nothing is booked">
-            A time that fits the coach, a lane and the arm is found under Times.
-          </EmptyState>
-        )}
-      </Section>
-      <Section title="Throwing today">
-        <ArmToday arm={arm} />
-        <div className={styles.acts}>
-          <LinkButton href={`${home}/throws`}>Log throws</LinkButton>
+      {pain.stop || !hasConsent ? (
+        <div className={styles.banners}>
+          <PainBanner athlete={athlete} pain={pain} today={today} />
+          {hasConsent ? null : (
+            <ConsentMissing home={home} givenName={athlete.givenName} mayDecide={mayDecide} />
+          )}
         </div>
-      </Section>
+      ) : null}
+      <div>
+        <WorkingOn {...props} athleteId={athlete.athleteId} zone={athlete.zone} />
+        <Section
+          title="Coming in"
+          aside={
+            <LinkButton href={`${home}/times`} variant="link" isSmall>
+              Find a time
+            </LinkButton>
+          }
+        >
+          {sessions.length > 0 ? (
+            <ComingIn home={home} sessions={sessions} today={today} zone={athlete.zone} />
+          ) : (
+            <EmptyState title="Nothing is booked">
+              A time that fits the coach, a lane and the arm is found under Times.
+            </EmptyState>
+          )}
+        </Section>
+        <Section title="Throwing today">
+          <ArmToday arm={arm} />
+          <div className={styles.acts}>
+            <LinkButton href={`${home}/throws`}>Log throws</LinkButton>
+          </div>
+        </Section>
+      </div>
     </>
   );
 }

@@ -31,14 +31,15 @@ export interface WorkingOnProps {
 export function WorkingOn(props: WorkingOnProps) {
   const { athleteId, corrections, round, maxOpenCorrections, today, zone } = props;
   const home = `/family/${athleteId}`;
-  const roundHref = round ? `${home}/rounds/${round.id}` : null;
   return (
     <Section
       title="Working on"
       count={`(${corrections.length} of ${maxOpenCorrections})`}
       aside={
-        roundHref ? (
-          <Link href={roundHref}>{round?.state === "received" ? "Open the clip" : "Open the round"}</Link>
+        props.hasConsent ? (
+          <LinkButton href={`${home}/send`} variant="primary">
+            Send a new clip
+          </LinkButton>
         ) : null
       }
     >
@@ -52,12 +53,8 @@ export function WorkingOn(props: WorkingOnProps) {
               <span className={styles.cue}>{correction.cue || correction.checkpointName}</span>
               <CorrectionMark state={correction.state} cameBack={correction.cameBack} />
               <span className={styles.detail}>
-                {[
-                  correction.cue ? correction.checkpointName : "",
-                  correction.drill && `Drill: ${correction.drill}`,
-                ]
-                  .filter(Boolean)
-                  .join(". ")}
+                {correction.cue ? correction.checkpointName : null}
+                {correction.drill ? <span className={styles.drill}>Drill: {correction.drill}</span> : null}
               </span>
             </li>
           ))}
@@ -69,13 +66,10 @@ export function WorkingOn(props: WorkingOnProps) {
             : "Send a clip: the coach's review says what to work on."}
         </EmptyState>
       )}
-      {round ? <p className={styles.turn}>{roundInWords(round, today, zone)}</p> : null}
-      {props.hasConsent ? (
-        <div className={styles.acts}>
-          <LinkButton href={`${home}/send`} variant="primary">
-            Send a new clip
-          </LinkButton>
-        </div>
+      {round ? (
+        <p className={styles.turn}>
+          {roundInWords(round, today, zone)} <Link href={`${home}/rounds/${round.id}`}>Open the round</Link>
+        </p>
       ) : null}
     </Section>
   );

@@ -9,8 +9,17 @@ import { dayInWords } from "@/server/domain/time/words";
 import styles from "./season.module.css";
 import type { JudgedCheckpoint } from "./season-answer";
 
-/** Every judged checkpoint's judgements over time, one chart each, and the same in a table. */
-export function Judged({ judged, axis }: { judged: readonly JudgedCheckpoint[]; axis: TimeAxis }) {
+/** What {@link Judged} takes. `corrected`: the checkpoints that a correction was given for. */
+export interface JudgedProps {
+  judged: readonly JudgedCheckpoint[];
+  corrected: readonly string[];
+  axis: TimeAxis;
+}
+
+/** Every judged checkpoint's judgements over time, those that were corrected in sight, the others folded away. */
+export function Judged({ judged, corrected, axis }: JudgedProps) {
+  const first = judged.filter((each) => corrected.includes(each.checkpointId));
+  const others = judged.filter((each) => !corrected.includes(each.checkpointId));
   if (judged.length === 0) {
     return (
       <EmptyState title="Nothing was judged in these twelve months">
@@ -18,6 +27,22 @@ export function Judged({ judged, axis }: { judged: readonly JudgedCheckpoint[]; 
       </EmptyState>
     );
   }
+  if (first.length === 0) return <Charts judged={others} axis={axis} />;
+  return (
+    <>
+      <Charts judged={first} axis={axis} />
+      {others.length > 0 ? (
+        <details className={styles.more}>
+          <summary>{others.length} more that were judged and never corrected</summary>
+          <Charts judged={others} axis={axis} />
+        </details>
+      ) : null}
+    </>
+  );
+}
+
+/** One chart a checkpoint, each with the same in a table. */
+function Charts({ judged, axis }: Pick<JudgedProps, "judged" | "axis">) {
   return (
     <div className={styles.charts}>
       {judged.map((checkpoint) => (

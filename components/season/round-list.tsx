@@ -25,6 +25,7 @@ export function RoundList({ rounds, links }: { rounds: SeasonAnswer["rounds"]; l
       columns={columns}
       rows={rounds.toReversed()}
       rowKey={(row) => row.id}
+      onPhone="scroll"
       empty="No clip came in during these twelve months."
     />
   );

@@ -132,11 +132,10 @@ function roundItems({ rounds }: SeasonAnswer, links: SeasonLinks): TimeLineItem[
 }
 
 function roundLook(state: RoundState) {
-  if (state === "settled") return "solid" as const;
-  return isEnded(state) ? ("hatched" as const) : ("open" as const);
+  return isEnded(state) ? ("open" as const) : ("hatched" as const);
 }
 
-/** Given open, showing hatched, held as a solid square on its day; retired ends the line. */
+/** Given is open, showing hatched, held as a solid square on its day; retired ends the line. */
 function correctionItems(correction: SeasonCorrection, links: SeasonLinks): TimeLineItem[] {
   const shared = {
     row: rowKey(correction.checkpointId),

@@ -1,10 +1,10 @@
 import styles from "./season.module.css";
 
 const KEY = [
-  { shape: <rect x="1" y="4" width="22" height="10" />, words: "given, or a round that goes on" },
+  { shape: <rect x="1" y="4" width="22" height="10" />, words: "given; a round that ended" },
   {
     shape: <path d="M1 4h22v10h-22zM3 14l8-10M10 14l8-10M17 14l6-7" />,
-    words: "showing",
+    words: "showing; a round that goes on",
   },
   { shape: <rect x="6" y="3" width="12" height="12" className={styles.solid} />, words: "held; a game" },
   { shape: <path d="M12 2L19 9L12 16L5 9z" />, words: "outing planned" },

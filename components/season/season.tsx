@@ -34,8 +34,8 @@ export function Season({ season, side, place, actions, aside }: SeasonProps) {
   return (
     <>
       <PageHeading
-        place={place}
-        question={`Is it better, ${athlete.givenName}?`}
+        place={place ?? athlete.name}
+        question="Is it better?"
         detail="Twelve months as they were recorded: nothing is worked out of them here."
         actions={actions}
       />
@@ -59,7 +59,7 @@ export function Season({ season, side, place, actions, aside }: SeasonProps) {
         {aside}
       </div>
       <Section title="Judged on clips and in person" count={judged.length}>
-        <Judged judged={judged} axis={axis} />
+        <Judged judged={judged} corrected={corrections.map((each) => each.checkpointId)} axis={axis} />
       </Section>
       <Section title="The year's throwing">
         <YearOfThrows weeks={weeks} />

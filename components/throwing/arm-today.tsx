@@ -4,7 +4,8 @@ import styles from "./arm-today.module.css";
 
 /** The book's answer for today, large, with what it rests on and why. Never worded as a permission. */
 export function ArmToday({ arm }: { arm: ArmAnswer }) {
-  const [first, ...others] = arm.marks;
+  const [first] = arm.marks;
+  const silence = arm.marks.filter((mark) => mark.kind === "unreported");
   const hasNumber = first?.kind === "allowed" && first.count !== null;
   return (
     <div className={styles.answer}>
@@ -19,7 +20,7 @@ export function ArmToday({ arm }: { arm: ArmAnswer }) {
           ))}
         </ul>
       ) : null}
-      {others.length > 0 ? <ArmMarks marks={others} isInLine /> : null}
+      {silence.length > 0 ? <ArmMarks marks={silence} /> : null}
     </div>
   );
 }

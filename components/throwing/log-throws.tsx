@@ -10,6 +10,7 @@ import { THROW_KINDS, type ThrowKind } from "@/server/domain/throwing/throw-entr
 import { THROW_KIND_WORDS, throwsInWords } from "@/server/domain/throwing/throw-words";
 import { addDays, type CalendarDay } from "@/server/domain/time/calendar-day";
 import { dayInWords } from "@/server/domain/time/words";
+import grid from "./choice-grid.module.css";
 import { DayChoice } from "./day-choice";
 import { NumberChoice } from "./number-choice";
 
@@ -64,6 +65,7 @@ export function LogThrows({ athleteId, today, usualKind }: LogThrowsProps) {
       <RadioChoice
         label="What"
         options={KINDS}
+        className={grid.four ?? ""}
         value={kind}
         onChange={(value) => setKind(value as ThrowKind)}
       />

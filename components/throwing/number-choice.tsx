@@ -3,6 +3,7 @@ import { useState } from "react";
 import { NumberField } from "@/components/ui/number-field";
 import { RadioChoice } from "@/components/ui/radio-choice";
 import { PLAUSIBLE_MAX_PITCHES } from "@/server/domain/throwing/validate-entry";
+import grid from "./choice-grid.module.css";
 
 /** Numbers that come up most; any other can be typed. Common practice, no source. */
 const USUAL_NUMBERS = [0, 15, 20, 25, 30, 35, 40, 50, 60];
@@ -30,6 +31,7 @@ export function NumberChoice(props: {
       <RadioChoice
         label="How many"
         options={OPTIONS}
+        className={grid.five ?? ""}
         value={chosen}
         onChange={choose}
         error={chosen === "other" ? undefined : props.error}

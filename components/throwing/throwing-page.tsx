@@ -1,7 +1,6 @@
 import type { ReactNode } from "react";
 import { PageHeading } from "@/components/ui/page-heading";
 import { Section } from "@/components/ui/section";
-import { Legend } from "@/components/ui/state-mark";
 import type { ThrowingAnswer } from "./arm-answer";
 import { ArmToday } from "./arm-today";
 import { LogThrows } from "./log-throws";
@@ -27,13 +26,15 @@ export function ThrowingPage({ view, place }: { view: ThrowingAnswer; place?: Re
         actions={<ReportPain athleteId={athlete.athleteId} givenName={athlete.givenName} today={today} />}
       />
       <PainBanner athlete={athlete} pain={pain} today={today} />
-      <Section title="Log throws" id="log">
-        <LogThrows athleteId={athlete.athleteId} today={today} usualKind={log[0]?.kind ?? "game"} />
-      </Section>
-      <Section title="Throwing today" aside={<Legend />}>
-        <ArmToday arm={arm} />
-      </Section>
-      <Section title="Outings ahead" count={outings.length}>
+      <div className={styles.halves}>
+        <Section title="Log throws" id="log">
+          <LogThrows athleteId={athlete.athleteId} today={today} usualKind={log[0]?.kind ?? "game"} />
+        </Section>
+        <Section title="Throwing today">
+          <ArmToday arm={arm} />
+        </Section>
+      </div>
+      <Section title="Outings ahead" {...countOf(outings)}>
         <Outings athleteId={athlete.athleteId} today={today} outings={outings} />
       </Section>
       <Section title="The log" aside="Twelve months">
@@ -48,7 +49,7 @@ export function ThrowingPage({ view, place }: { view: ThrowingAnswer; place?: Re
       <Section title="The year">
         <YearOfThrows weeks={weeks} />
       </Section>
-      <Section title="Pain" count={pain.reports.length}>
+      <Section title="Pain" {...countOf(pain.reports)}>
         <PainRecord pain={pain} />
       </Section>
       <Section title="The book">
@@ -67,4 +68,9 @@ export function ThrowingPage({ view, place }: { view: ThrowingAnswer; place?: Re
       </Section>
     </>
   );
+}
+
+/** A count beside a title, where there is anything to count. */
+function countOf(rows: readonly unknown[]) {
+  return rows.length > 0 ? { count: rows.length } : {};
 }

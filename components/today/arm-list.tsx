@@ -16,7 +16,7 @@ export interface ComingArm {
   withoutRoom: readonly string[];
 }
 
-/** How the arms of those who come today stand, before today's sessions: one's own first, by when they come. */
+/** How the arms of those who come today stand, before today's sessions, by when they come. */
 export function ArmList({ arms }: { arms: readonly ComingArm[] }) {
   return (
     <ul className={styles.list}>
@@ -24,14 +24,14 @@ export function ArmList({ arms }: { arms: readonly ComingArm[] }) {
         <li key={coming.athleteId} className={styles.row}>
           <span className={styles.time}>{timeInWords(coming.startsAtMs, coming.zone)}</span>
           <Link href={`/athletes/${coming.athleteId}`}>{coming.name}</Link>
-          <span className={styles.marks}>
+          <div className={styles.marks}>
             <ArmMarks marks={coming.arm.marks} isInLine />
             {coming.withoutRoom.map((words) => (
               <span key={words} className={styles.without}>
                 Today's session {words}
               </span>
             ))}
-          </span>
+          </div>
         </li>
       ))}
     </ul>

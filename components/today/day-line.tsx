@@ -43,7 +43,8 @@ export function DayLine({ sessions, span, zone, nowMs, myPersonId }: DayLineProp
         </ul>
         {/* biome-ignore lint/a11y/useSemanticElements: a drawing has no fieldset */}
         <svg className={styles.chart} height={heightPx} role="group" aria-label="Sessions">
-          <Hours span={span} zone={zone} heightPx={heightPx} lines={lines.length} />
+          <Hours span={span} zone={zone} nowMs={nowMs} heightPx={heightPx} lines={lines.length} />
+          <Now span={span} nowMs={nowMs} zone={zone} heightPx={heightPx} />
           {lines.flatMap((line, row) =>
             line.sessions.map(({ session, from, width }) => (
               <Link
@@ -67,7 +68,6 @@ export function DayLine({ sessions, span, zone, nowMs, myPersonId }: DayLineProp
               </Link>
             )),
           )}
-          <Now span={span} nowMs={nowMs} zone={zone} heightPx={heightPx} />
         </svg>
       </div>
       <p className={styles.readout} aria-live="polite">
@@ -78,30 +78,33 @@ export function DayLine({ sessions, span, zone, nowMs, myPersonId }: DayLineProp
 }
 
 function Box({ session }: { session: DaySession }) {
-  const isLogged = session.state === "logged";
   const state = SESSION_STATE_WORDS[session.state];
   return (
-    <>
-      <rect
-        x="0.5"
-        y="0.5"
-        width="100%"
-        height={BOX_PX - 1}
-        className={isLogged ? styles.logged : styles.box}
-        data-state={session.state}
-      />
-      <foreignObject width="100%" height={BOX_PX}>
-        <div className={isLogged ? styles.wordsOnInk : styles.words}>
-          <b>{whoComes(session)}</b>
-          <span>{[pitchesPlanned(session), state || session.laneName].join(" ")}</span>
-        </div>
-      </foreignObject>
-    </>
+    <foreignObject width="100%" height={BOX_PX}>
+      <div className={styles.box} data-state={session.state}>
+        <b>{whoComes(session)}</b>
+        <span>
+          {pitchesPlanned(session)} <span className={styles.more}>{state || session.laneName}</span>
+        </span>
+      </div>
+    </foreignObject>
   );
 }
 
-function Hours(props: { span: HourSpan; zone: string; heightPx: number; lines: number }) {
-  const { span, zone, heightPx, lines } = props;
+interface HoursProps {
+  span: HourSpan;
+  zone: string;
+  nowMs: number;
+  heightPx: number;
+  lines: number;
+}
+
+/** The share of the line that the word for now takes to each side; an hour's number under it is left out. */
+const NOW_WIDTH = 0.04;
+
+function Hours(props: HoursProps) {
+  const { span, zone, nowMs, heightPx, lines } = props;
+  const isUnderNow = (atMs: number) => Math.abs(shareOf(span, atMs) - shareOf(span, nowMs)) < NOW_WIDTH;
   return (
     <g>
       {hourTicks(span, zone).map((tick) => (
@@ -113,9 +116,11 @@ function Hours(props: { span: HourSpan; zone: string; heightPx: number; lines: n
           aria-hidden="true"
         >
           <line className={styles.rule} y1={HEAD_PX - 6} y2={heightPx} />
-          <text className={styles.hour} x="0" y={HEAD_PX - 13}>
-            {tick.hour}
-          </text>
+          {isUnderNow(tick.atMs) ? null : (
+            <text className={styles.hour} x="0" y={HEAD_PX - 13}>
+              {tick.hour}
+            </text>
+          )}
         </svg>
       ))}
       {Array.from({ length: lines + 1 }, (_, row) => HEAD_PX + row * ROW_PX).map((y) => (

@@ -12,6 +12,7 @@ import { DayLine } from "./day-line";
 import { hoursOver } from "./day-line-layout";
 import { type DaySession, whoComes } from "./day-session";
 import { DemoDrawing } from "./demo-drawing";
+import { Grouped } from "./grouped";
 import { OwedList, type OwedReview } from "./owed-list";
 import { SessionList } from "./session-list";
 
@@ -62,10 +63,12 @@ export function Day(props: DayProps) {
           <OwedList owed={owed} nowMs={nowMs} />
           {unlogged.length > 0 ? <Unlogged sessions={unlogged} /> : null}
         </Section>
-        <Section title="Arms" count={arms.length} aside="Before today's sessions">
+        <Section title="Arms" count={arms.length} aside="What is planned for today left out">
           {arms.length > 0 ? (
             <>
-              <ArmList arms={arms} />
+              <Grouped rows={arms} groupOf={(arm) => (arm.isMine ? "Yours" : "With other coaches")}>
+                {(rows) => <ArmList arms={rows} />}
+              </Grouped>
               <div className={styles.legend}>
                 <Legend />
               </div>

@@ -21,8 +21,12 @@ export const armAnswer = z.strictObject({
 /** The value of {@link armAnswer}. */
 export type ArmAnswer = z.output<typeof armAnswer>;
 
-/** Asks the book about an arm on a day and words the answer. */
+/** Asks the book about an arm on a day and words the answer. Since when nothing was reported stands among the marks. */
 export function answerFor(question: ArmQuestion): ArmAnswer {
   const { answer, marks } = armOnDay(question);
-  return { words: limitInWords(answer), why: whyInSentences(answer), marks };
+  return {
+    words: limitInWords(answer),
+    why: whyInSentences({ ...answer, nothingReportedSince: null }),
+    marks,
+  };
 }

@@ -231,6 +231,8 @@ async function armsComing(db: Scope["db"], today: readonly SessionCard[], nowMs:
   return rows.sort((a, b) => a.startsAtMs - b.startsAtMs || a.name.localeCompare(b.name));
 }
 
-function ownFirst<Row extends { isMine: boolean }>(rows: readonly Row[]): Row[] {
-  return [...rows.filter((row) => row.isMine), ...rows.filter((row) => !row.isMine)];
+/** One's own first, then what nobody has, then what others have; the order within each is kept. */
+function ownFirst<Row extends { isMine: boolean; coachName?: string | null }>(rows: readonly Row[]): Row[] {
+  const place = (row: Row) => (row.isMine ? 0 : row.coachName === null ? 1 : 2);
+  return rows.toSorted((a, b) => place(a) - place(b));
 }

@@ -52,4 +52,9 @@ describe("weeks", () => {
       ["2026-11-02", "Nov"],
     ]);
   });
+
+  it("leave out a first week that is the last of its month", () => {
+    const weeks = ["2026-10-26", "2026-11-02", "2026-11-09"].map((weekOf) => ({ weekOf, counts: {} }));
+    expect([...monthLabels(weeks)]).toEqual([["2026-11-02", "Nov"]]);
+  });
 });

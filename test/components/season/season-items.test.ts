@@ -84,7 +84,7 @@ describe("the drawing of a season", () => {
     const { items } = draw({
       rounds: [{ id: "r", state: "withdrawn", receivedOn: "2026-11-02", endedOn: "2026-11-02" }],
     });
-    expect(items[0]).toMatchObject({ startDay: "2026-11-02", endDay: "2026-11-03", look: "hatched" });
+    expect(items[0]).toMatchObject({ startDay: "2026-11-02", endDay: "2026-11-03", look: "open" });
   });
 
   it("leads families and staff to screens of their own", () => {
