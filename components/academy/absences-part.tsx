@@ -57,12 +57,16 @@ export function AbsencesPart({ coach, sites, today, isAdmin }: AbsencesPartProps
           They stay booked. Move or cancel them in the calendar.
         </Notice>
       ) : null}
-      <AbsenceTable
-        coach={coach}
-        zone={zone}
-        isAdmin={isAdmin}
-        onRemove={(absenceId) => void remove.run({ absenceId })}
-      />
+      {coach.absences.length === 0 ? (
+        <p className={styles.none}>No absence ahead.</p>
+      ) : (
+        <AbsenceTable
+          coach={coach}
+          zone={zone}
+          isAdmin={isAdmin}
+          onRemove={(absenceId) => void remove.run({ absenceId })}
+        />
+      )}
       {isAdmin ? (
         <Form
           key={formKey}
@@ -105,7 +109,6 @@ function AbsenceTable({ coach, zone, isAdmin, onRemove }: AbsenceTableProps) {
       isCaptionHidden
       rows={coach.absences}
       rowKey={(absence) => absence.absenceId}
-      empty="No absence ahead."
       columns={[
         { key: "days", heading: "Days", isRowHeading: true, cell: (absence) => daysInWords(absence, zone) },
         {

@@ -5,6 +5,7 @@ import type { Answers } from "@/components/wire/answers";
 import { promiseInWords } from "@/server/domain/people/academy-settings";
 import type { SettingUp } from "@/server/domain/people/still-to-set";
 import styles from "./academy-overview.module.css";
+import { AcademyPage } from "./academy-page";
 
 type Overview = Answers["academy"]["overview"];
 
@@ -68,7 +69,7 @@ function placesOfAdmins({ counts }: Overview): Place[] {
 export function AcademyOverview({ overview, isAdmin }: { overview: Overview; isAdmin: boolean }) {
   const places = [...placesOf(overview), ...(isAdmin ? placesOfAdmins(overview) : [])];
   return (
-    <>
+    <AcademyPage>
       <PageHeading
         question="How does this academy work?"
         place={overview.settings.name}
@@ -95,7 +96,7 @@ export function AcademyOverview({ overview, isAdmin }: { overview: Overview; isA
           </li>
         ))}
       </ul>
-    </>
+    </AcademyPage>
   );
 }
 

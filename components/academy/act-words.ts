@@ -1,3 +1,9 @@
+import { formatMoney } from "@/server/domain/money/money";
+import { isCalendarDay } from "@/server/domain/time/calendar-day";
+import { dayInWords } from "@/server/domain/time/words";
+
+type Fact = string | number | boolean | null;
+
 /** Acts whose name does not read as words by itself. */
 const ACT_WORDS: Record<string, string> = {
   "academy.started": "Academy started",
@@ -32,14 +38,25 @@ export function actInWords(action: string): string {
  * The facts of an act, one after the other.
  * @example factsInWords({ role: "coach", athletesFreed: 2 }) // "role: coach; athletes freed: 2"
  */
-export function factsInWords(facts: Readonly<Record<string, string | number | boolean | null>>): string {
+export function factsInWords(facts: Readonly<Record<string, Fact>>): string {
   return Object.entries(facts)
-    .filter(([, value]) => value !== null && value !== "")
-    .map(([name, value]) => `${name.replaceAll(/([a-z])([A-Z])/g, "$1 $2").toLowerCase()}: ${wordOf(value)}`)
+    .filter(([name, value]) => value !== null && value !== "" && name !== "currency")
+    .map(([name, value]) => `${factName(name)}: ${factValue(name, value, facts.currency)}`)
     .join("; ");
 }
 
-function wordOf(value: string | number | boolean | null): string {
+function factName(name: string): string {
+  return name
+    .replace(/(Person)?Id$|Cents$/, "")
+    .replaceAll(/([a-z])([A-Z])/g, "$1 $2")
+    .toLowerCase();
+}
+
+function factValue(name: string, value: Fact, currency: Fact | undefined): string {
   if (typeof value === "boolean") return value ? "yes" : "no";
-  return String(value);
+  if (typeof value === "number" && name.endsWith("Cents") && typeof currency === "string") {
+    return formatMoney(value, currency);
+  }
+  const text = String(value);
+  return isCalendarDay(text) ? dayInWords(text, { withYear: true }) : text.replaceAll("_", " ");
 }

@@ -132,18 +132,20 @@ function WordFields({ checkpoint }: { checkpoint: KeptCheckpoint | undefined }) 
     <>
       <TextField label="Name" name="name" defaultValue={checkpoint?.name ?? ""} maxLength={60} isRequired />
       <ViewsField chosen={checkpoint?.views ?? []} />
-      <TextField
+      <TextArea
         label="What 0 looks like"
         name="absentLooksLike"
         defaultValue={checkpoint?.absentLooksLike ?? ""}
         maxLength={200}
+        rows={2}
         isRequired
       />
-      <TextField
+      <TextArea
         label="What 3 looks like"
         name="clearLooksLike"
         defaultValue={checkpoint?.clearLooksLike ?? ""}
         maxLength={200}
+        rows={2}
         isRequired
       />
       <TextArea

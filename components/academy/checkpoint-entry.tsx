@@ -1,5 +1,6 @@
 "use client";
 import { Button } from "@/components/ui/button";
+import { Disclosure } from "@/components/ui/disclosure";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import { CAMERA_VIEW_WORDS, EVENT_WORDS } from "@/server/domain/mechanics/delivery";
@@ -14,14 +15,17 @@ export function CheckpointEntry({ checkpoint, onEdit }: { checkpoint: KeptCheckp
   );
   return (
     <li className={styles.entry}>
-      <details>
-        <summary className={styles.summary}>
-          <span className={styles.name}>{name}</span>
-          <span className={styles.quiet}>
-            {EVENT_WORDS[checkpoint.event]};{" "}
-            {checkpoint.views.map((view) => CAMERA_VIEW_WORDS[view]).join(", ")}
-          </span>
-        </summary>
+      <Disclosure
+        summary={
+          <div className={styles.summary}>
+            <span className={styles.name}>{name}</span>
+            <span className={styles.quiet}>
+              {EVENT_WORDS[checkpoint.event]};{" "}
+              {checkpoint.views.map((view) => CAMERA_VIEW_WORDS[view]).join(", ")}
+            </span>
+          </div>
+        }
+      >
         <div className={styles.body}>
           <p>
             <b>0:</b> {checkpoint.absentLooksLike}
@@ -50,7 +54,7 @@ export function CheckpointEntry({ checkpoint, onEdit }: { checkpoint: KeptCheckp
             </div>
           ) : null}
         </div>
-      </details>
+      </Disclosure>
     </li>
   );
 }

@@ -5,6 +5,7 @@ import { PageHeading } from "@/components/ui/page-heading";
 import { Section } from "@/components/ui/section";
 import type { Answers } from "@/components/wire/answers";
 import { DELIVERY_PHASES, PHASE_WORDS } from "@/server/domain/mechanics/delivery";
+import { AcademyPage } from "./academy-page";
 import { AcademyPlace } from "./academy-place";
 import { CheckpointDialog } from "./checkpoint-dialog";
 import { CheckpointEntry } from "./checkpoint-entry";
@@ -31,7 +32,7 @@ export function CheckpointsScreen({ checkpoints, isAdmin }: CheckpointsScreenPro
     />
   );
   return (
-    <>
+    <AcademyPage>
       <PageHeading
         question="What do we look at in a delivery?"
         place={<AcademyPlace />}
@@ -59,6 +60,6 @@ export function CheckpointsScreen({ checkpoints, isAdmin }: CheckpointsScreenPro
           onClose={() => setEditing(null)}
         />
       ) : null}
-    </>
+    </AcademyPage>
   );
 }

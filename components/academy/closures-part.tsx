@@ -43,43 +43,46 @@ export function ClosuresPart({ site, isAdmin }: { site: Site; isAdmin: boolean }
           They stay booked. Move or cancel them in the calendar.
         </Notice>
       ) : null}
-      <Table
-        caption={`Days ${site.name} is closed`}
-        isCaptionHidden
-        rows={site.closures}
-        rowKey={(closure) => closure.closureId}
-        empty="No closed day ahead."
-        columns={[
-          {
-            key: "day",
-            heading: "Day",
-            isRowHeading: true,
-            cell: (closure: Closure) => dayInWords(closure.closedOn, { withYear: true }),
-          },
-          { key: "reason", heading: "Reason", cell: (closure) => closure.reason },
-          ...(isAdmin
-            ? [
-                {
-                  key: "act",
-                  heading: "What can be done",
-                  isHeadingHidden: true,
-                  isFit: true,
-                  cell: (closure: Closure) => (
-                    <Button
-                      isSmall
-                      variant="link"
-                      isPending={reopen.pending}
-                      onPress={() => void reopen.run({ closureId: closure.closureId })}
-                      aria-label={`Open again on ${dayInWords(closure.closedOn)}`}
-                    >
-                      Open again
-                    </Button>
-                  ),
-                },
-              ]
-            : []),
-        ]}
-      />
+      {site.closures.length === 0 ? (
+        <p className={styles.none}>No closed day ahead.</p>
+      ) : (
+        <Table
+          caption={`Days ${site.name} is closed`}
+          isCaptionHidden
+          rows={site.closures}
+          rowKey={(closure) => closure.closureId}
+          columns={[
+            {
+              key: "day",
+              heading: "Day",
+              isRowHeading: true,
+              cell: (closure: Closure) => dayInWords(closure.closedOn, { withYear: true }),
+            },
+            { key: "reason", heading: "Reason", cell: (closure) => closure.reason },
+            ...(isAdmin
+              ? [
+                  {
+                    key: "act",
+                    heading: "What can be done",
+                    isHeadingHidden: true,
+                    isFit: true,
+                    cell: (closure: Closure) => (
+                      <Button
+                        isSmall
+                        variant="link"
+                        isPending={reopen.pending}
+                        onPress={() => void reopen.run({ closureId: closure.closureId })}
+                        aria-label={`Open again on ${dayInWords(closure.closedOn)}`}
+                      >
+                        Open again
+                      </Button>
+                    ),
+                  },
+                ]
+              : []),
+          ]}
+        />
+      )}
       {isAdmin ? (
         <Form
           key={formKey}

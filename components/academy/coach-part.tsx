@@ -20,26 +20,27 @@ export function CoachPart({ coach, sites, today, isAdmin }: CoachPartProps) {
   const [draft, setDraft] = useState<DraftSpan[] | null>(null);
   const canEdit = isAdmin && sites.length > 0;
   return (
-    <Section
-      title={fullName(coach)}
-      aside={
-        canEdit && draft === null ? (
-          <Button
-            isSmall
-            onPress={() => setDraft(draftOf(coach.week))}
-            aria-label={`Change the hours of ${fullName(coach)}`}
-          >
-            Change the hours
-          </Button>
-        ) : null
-      }
-    >
+    <Section title={fullName(coach)}>
       <div className={styles.parts}>
-        {draft === null ? (
-          <WeekLines week={namedWeek(coach, sites)} emptyWord="does not work" />
-        ) : (
-          <CoachWeekForm coach={coach} sites={sites} draft={draft} setDraft={setDraft} />
-        )}
+        <div>
+          <div className={styles.head}>
+            <h3>Works</h3>
+            {canEdit && draft === null ? (
+              <Button
+                isSmall
+                onPress={() => setDraft(draftOf(coach.week))}
+                aria-label={`Change the hours of ${fullName(coach)}`}
+              >
+                Change the hours
+              </Button>
+            ) : null}
+          </div>
+          {draft === null ? (
+            <WeekLines week={namedWeek(coach, sites)} emptyWord="does not work" />
+          ) : (
+            <CoachWeekForm coach={coach} sites={sites} draft={draft} setDraft={setDraft} />
+          )}
+        </div>
         <AbsencesPart coach={coach} sites={sites} today={today} isAdmin={canEdit} />
       </div>
     </Section>

@@ -3,6 +3,7 @@ import { EmptyState } from "@/components/ui/empty-state";
 import { LinkButton } from "@/components/ui/link-button";
 import { PageHeading } from "@/components/ui/page-heading";
 import type { Answers } from "@/components/wire/answers";
+import { AcademyPage } from "./academy-page";
 import { AcademyPlace } from "./academy-place";
 import { CoachPart } from "./coach-part";
 import type { Site } from "./sites-screen";
@@ -21,7 +22,7 @@ export interface HoursScreenProps {
 /** Who works where and when, and who is away. */
 export function HoursScreen({ coaches, sites, today, isAdmin }: HoursScreenProps) {
   return (
-    <>
+    <AcademyPage>
       <PageHeading
         question="When does each coach work?"
         place={<AcademyPlace />}
@@ -38,6 +39,6 @@ export function HoursScreen({ coaches, sites, today, isAdmin }: HoursScreenProps
       {coaches.map((coach) => (
         <CoachPart key={coach.personId} coach={coach} sites={sites} today={today} isAdmin={isAdmin} />
       ))}
-    </>
+    </AcademyPage>
   );
 }

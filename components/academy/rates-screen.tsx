@@ -10,6 +10,7 @@ import { useCommand } from "@/components/wire/use-command";
 import { CHARGE_KINDS, type ChargeKind, chargeKindLabel } from "@/server/domain/ledger/charge-kind";
 import { formatMoney } from "@/server/domain/money/money";
 import { dayInWords } from "@/server/domain/time/words";
+import { AcademyPage } from "./academy-page";
 import { AcademyPlace } from "./academy-place";
 import { PriceDialog } from "./price-dialog";
 
@@ -28,7 +29,7 @@ export function RatesScreen({ currency, rates, today }: RatesScreenProps) {
   const remove = useCommand((api, input: { rateId: string }, once) => api.rates.remove.mutate(input, once));
   const past = rates.filter((rate) => rate.effectiveTo !== null && rate.effectiveTo <= today);
   return (
-    <>
+    <AcademyPage>
       <PageHeading
         question="What does each kind of work cost?"
         place={<AcademyPlace />}
@@ -82,7 +83,7 @@ export function RatesScreen({ currency, rates, today }: RatesScreenProps) {
       {pricing ? (
         <PriceDialog kind={pricing} currency={currency} today={today} onClose={() => setPricing(null)} />
       ) : null}
-    </>
+    </AcademyPage>
   );
 }
 

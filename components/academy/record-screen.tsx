@@ -55,7 +55,7 @@ export function RecordScreen({ record, page, zone }: RecordScreenProps) {
           },
           { key: "who", heading: "Who", cell: (row) => row.actorName ?? "The academy itself" },
           { key: "act", heading: "Act", isRowHeading: true, cell: (row) => actInWords(row.action) },
-          { key: "whom", heading: "On", cell: (row) => row.subjectName ?? row.subjectId },
+          { key: "whom", heading: "On", cell: (row) => row.subjectName ?? <small>{row.subjectId}</small> },
           { key: "facts", heading: "Facts", cell: (row) => factsInWords(row.facts) },
         ]}
       />

@@ -1,7 +1,7 @@
 "use client";
 import { useState } from "react";
 import { Button } from "@/components/ui/button";
-import { Form, FormActions, FormRow } from "@/components/ui/form";
+import { Form, FormActions, FormPart, FormRow } from "@/components/ui/form";
 import { Notice } from "@/components/ui/notice";
 import { NumberField } from "@/components/ui/number-field";
 import { PageHeading } from "@/components/ui/page-heading";
@@ -13,6 +13,7 @@ import type { Answers } from "@/components/wire/answers";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import type { AcademySettings } from "@/server/domain/people/academy-settings";
+import { AcademyPage } from "./academy-page";
 import { AcademyPlace } from "./academy-place";
 
 /** What a {@link SettingsForm} takes. */
@@ -38,7 +39,7 @@ export function SettingsForm({ kept, isAdmin }: SettingsFormProps) {
     if (await save.run({ settings, version: kept.version })) showToast({ text: "Settings saved" });
   }
   return (
-    <>
+    <AcademyPage>
       <PageHeading
         question="What holds for the whole academy?"
         place={<AcademyPlace />}
@@ -53,61 +54,63 @@ export function SettingsForm({ kept, isAdmin }: SettingsFormProps) {
           isCurrencyInUse={kept.isCurrencyInUse}
         />
         <Section title="Reviews">
-          <RadioChoice
-            label="A review is promised within"
-            name="settings.promiseKind"
-            value={settings.promiseKind}
-            isDisabled={!isAdmin}
-            onChange={(kind) =>
-              set({ promiseKind: kind === "working_hours" ? "working_hours" : "working_days" })
-            }
-            options={[
-              { value: "working_days", label: "Working days" },
-              { value: "working_hours", label: "Working hours" },
-            ]}
-            hint="Days the site is open. One working day means the close of the next such day."
-          />
-          <FormRow>
-            <NumberField
-              label="How many"
-              min={1}
-              max={240}
-              unit={settings.promiseKind === "working_days" ? "days" : "hours"}
-              {...number("promiseAmount")}
+          <FormPart>
+            <RadioChoice
+              label="A review is promised within"
+              name="settings.promiseKind"
+              value={settings.promiseKind}
+              isDisabled={!isAdmin}
+              onChange={(kind) =>
+                set({ promiseKind: kind === "working_hours" ? "working_hours" : "working_days" })
+              }
+              options={[
+                { value: "working_days", label: "Working days" },
+                { value: "working_hours", label: "Working hours" },
+              ]}
+              hint="Days the site is open. One working day means the close of the next such day."
             />
+            <FormRow>
+              <NumberField
+                label="How many"
+                min={1}
+                max={240}
+                unit={settings.promiseKind === "working_days" ? "days" : "hours"}
+                {...number("promiseAmount")}
+              />
+              <NumberField
+                label="Corrections open at a time, at most"
+                min={1}
+                max={10}
+                {...number("maxOpenCorrections")}
+              />
+            </FormRow>
+            <FormRow>
+              <NumberField
+                label="A round lapses after"
+                hint="Without a reply from the family."
+                min={1}
+                max={120}
+                unit="days"
+                {...number("replySpanDays")}
+              />
+              <NumberField
+                label="Confirm in person within"
+                hint="Counted from when a round is settled."
+                min={1}
+                max={120}
+                unit="days"
+                {...number("followUpDays")}
+              />
+            </FormRow>
             <NumberField
-              label="Corrections open at a time, at most"
-              min={1}
-              max={10}
-              {...number("maxOpenCorrections")}
-            />
-          </FormRow>
-          <FormRow>
-            <NumberField
-              label="A round lapses after"
-              hint="Without a reply from the family."
-              min={1}
-              max={120}
+              label="Clips are deleted after"
+              hint="What was written about them stays."
+              min={7}
+              max={3650}
               unit="days"
-              {...number("replySpanDays")}
+              {...number("clipRetentionDays")}
             />
-            <NumberField
-              label="Confirm in person within"
-              hint="Counted from when a round is settled."
-              min={1}
-              max={120}
-              unit="days"
-              {...number("followUpDays")}
-            />
-          </FormRow>
-          <NumberField
-            label="Clips are deleted after"
-            hint="What was written about them stays."
-            min={7}
-            max={3650}
-            unit="days"
-            {...number("clipRetentionDays")}
-          />
+          </FormPart>
         </Section>
         <Section title="Booking">
           <FormRow>
@@ -139,7 +142,7 @@ export function SettingsForm({ kept, isAdmin }: SettingsFormProps) {
           <Notice isStatic>Admins change these settings.</Notice>
         )}
       </Form>
-    </>
+    </AcademyPage>
   );
 }
 

@@ -1,3 +1,4 @@
+import { Disclosure } from "@/components/ui/disclosure";
 import { TimeText } from "@/components/ui/time-text";
 import type { Answers } from "@/components/wire/answers";
 import { fullName } from "@/server/domain/people/person";
@@ -16,21 +17,24 @@ export function NoticeEntry({
   const to = fullName({ givenName: notice.toGivenName, familyName: notice.toFamilyName });
   return (
     <li className={styles.entry}>
-      <details>
-        <summary className={styles.summary}>
-          <span className={styles.subject}>{notice.subject}</span>
-          <span className={styles.to}>to {to}</span>
-          <TimeText dateTime={notice.createdAtMs}>{momentInWords(notice.createdAtMs, zone)}</TimeText>
-          <span className={notice.state === "failed" ? styles.failed : styles.stands}>
-            {STATE_WORDS[notice.state]}
-          </span>
-        </summary>
+      <Disclosure
+        summary={
+          <div className={styles.summary}>
+            <span className={styles.subject}>{notice.subject}</span>
+            <span className={styles.to}>to {to}</span>
+            <TimeText dateTime={notice.createdAtMs}>{momentInWords(notice.createdAtMs, zone)}</TimeText>
+            <span className={notice.state === "failed" ? styles.failed : styles.stands}>
+              {STATE_WORDS[notice.state]}
+            </span>
+          </div>
+        }
+      >
         <div className={styles.body}>
           <p className={styles.text}>{notice.body}</p>
           {notice.sentAtMs ? <small>Sent {momentInWords(notice.sentAtMs, zone)}.</small> : null}
           {notice.lastError ? <small>The mail server said: {notice.lastError}</small> : null}
         </div>
-      </details>
+      </Disclosure>
     </li>
   );
 }

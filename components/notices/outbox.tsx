@@ -1,5 +1,6 @@
 "use client";
 import Link from "next/link";
+import { AcademyPage } from "@/components/academy/academy-page";
 import { AcademyPlace } from "@/components/academy/academy-place";
 import { Button } from "@/components/ui/button";
 import { EmptyState } from "@/components/ui/empty-state";
@@ -43,7 +44,7 @@ export function Outbox({ outbox, page, state, zone }: OutboxProps) {
     (row) => row.state === "failed" || (outbox.isMailSet && row.state === "kept"),
   );
   return (
-    <>
+    <AcademyPage>
       <PageHeading
         question="Who was told what?"
         place={<AcademyPlace />}
@@ -72,7 +73,8 @@ export function Outbox({ outbox, page, state, zone }: OutboxProps) {
             key={each}
             href={hrefFor(each)}
             isCurrent={state === each}
-            text={`${STATE_WORDS[each]} ${outbox.counts[each]}`}
+            text={STATE_WORDS[each]}
+            count={outbox.counts[each]}
           />
         ))}
       </nav>
@@ -96,14 +98,22 @@ export function Outbox({ outbox, page, state, zone }: OutboxProps) {
         noun="notices"
         hrefFor={(to) => hrefFor(state, to)}
       />
-    </>
+    </AcademyPage>
   );
 }
 
-function StateLink({ href, isCurrent, text }: { href: string; isCurrent: boolean; text: string }) {
+interface StateLinkProps {
+  href: string;
+  isCurrent: boolean;
+  text: string;
+  count?: number;
+}
+
+function StateLink({ href, isCurrent, text, count }: StateLinkProps) {
   return (
     <Link href={href} className={styles.state} aria-current={isCurrent ? "true" : undefined}>
-      {text}
+      {text.charAt(0).toUpperCase() + text.slice(1)}
+      {count === undefined ? null : <small>{count}</small>}
     </Link>
   );
 }

@@ -3,7 +3,7 @@ import { useRouter } from "next/navigation";
 import { useState } from "react";
 import { AcademyPlace } from "@/components/academy/academy-place";
 import { Button } from "@/components/ui/button";
-import { Form, FormActions } from "@/components/ui/form";
+import { Form, FormActions, FormPart } from "@/components/ui/form";
 import { LinkButton } from "@/components/ui/link-button";
 import { PageHeading } from "@/components/ui/page-heading";
 import { Section } from "@/components/ui/section";
@@ -53,14 +53,16 @@ export function AddAthlete({ choices, today }: { choices: Choices; today: string
         aria-label="New athlete"
       >
         <Section title="The athlete">
-          <PersonFields />
-          <AthleteFields choices={choices} today={today} onBornOn={setBornOn} />
-          <SelectField
-            label="Coach"
-            name="coachPersonId"
-            defaultValue={choices.coaches[0]?.personId ?? NO_COACH}
-            options={coachOptions(choices)}
-          />
+          <FormPart>
+            <PersonFields />
+            <AthleteFields choices={choices} today={today} onBornOn={setBornOn} />
+            <SelectField
+              label="Coach"
+              name="coachPersonId"
+              defaultValue={choices.coaches[0]?.personId ?? NO_COACH}
+              options={coachOptions(choices)}
+            />
+          </FormPart>
         </Section>
         <Guardians keys={guardianKeys} setKeys={setKeys} isMinor={isMinor} adults={choices.adults} />
         <FormActions>
@@ -97,7 +99,9 @@ function Guardians({ keys, setKeys, isMinor, adults }: GuardiansProps) {
             ) : null
           }
         >
-          <GuardianFields adults={adults} prefix={`guardians.${index}.`} />
+          <FormPart>
+            <GuardianFields adults={adults} prefix={`guardians.${index}.`} />
+          </FormPart>
         </Section>
       ))}
       {keys.length < 6 ? (

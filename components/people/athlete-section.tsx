@@ -3,7 +3,7 @@ import { useState } from "react";
 import { Button } from "@/components/ui/button";
 import { DefinitionList } from "@/components/ui/definition-list";
 import { Dialog, DialogActions } from "@/components/ui/dialog";
-import { Form, FormRow } from "@/components/ui/form";
+import { Form, FormActions, FormRow } from "@/components/ui/form";
 import { LinkButton } from "@/components/ui/link-button";
 import { NumberField } from "@/components/ui/number-field";
 import { RadioChoice } from "@/components/ui/radio-choice";
@@ -57,7 +57,7 @@ export function AthleteSection({ person, athlete, choices, today, isAdmin }: Ath
           { term: "Joined", detail: dayInWords(athlete.joinedOn, { withYear: true }) },
         ]}
       />
-      <DialogActions>
+      <FormActions>
         {isAdmin ? (
           <Button isSmall onPress={() => setOpen("coach")}>
             Assign a coach
@@ -67,7 +67,7 @@ export function AthleteSection({ person, athlete, choices, today, isAdmin }: Ath
             Write down height or hand
           </Button>
         )}
-      </DialogActions>
+      </FormActions>
       {open === "coach" ? (
         <CoachDialog person={person} athlete={athlete} choices={choices} onClose={() => setOpen(null)} />
       ) : null}

@@ -2,7 +2,7 @@
 import { useRouter } from "next/navigation";
 import { AcademyPlace } from "@/components/academy/academy-place";
 import { Button } from "@/components/ui/button";
-import { Form, FormActions } from "@/components/ui/form";
+import { Form, FormActions, FormPart } from "@/components/ui/form";
 import { LinkButton } from "@/components/ui/link-button";
 import { PageHeading } from "@/components/ui/page-heading";
 import { Section } from "@/components/ui/section";
@@ -43,10 +43,14 @@ export function EditAthlete({ person, athlete, choices, today }: EditAthleteProp
       <CommandProblem problem={save.problem} />
       <Form onSubmit={(data) => void submit(data)} errors={save.problem?.fields ?? {}} aria-label="Athlete">
         <Section title="Name and addresses">
-          <PersonFields person={person} />
+          <FormPart>
+            <PersonFields person={person} />
+          </FormPart>
         </Section>
         <Section title="The arm">
-          <AthleteFields choices={choices} today={today} athlete={athlete} />
+          <FormPart>
+            <AthleteFields choices={choices} today={today} athlete={athlete} />
+          </FormPart>
         </Section>
         <FormActions>
           <Button type="submit" variant="primary" isPending={save.pending}>

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { AcademyPage } from "@/components/academy/academy-page";
 import { AcademyPlace } from "@/components/academy/academy-place";
 import { DefinitionList } from "@/components/ui/definition-list";
 import { LinkButton } from "@/components/ui/link-button";
@@ -31,7 +32,7 @@ export function PersonScreen({ person, choices, today, isAdmin }: PersonScreenPr
   const { athlete } = person;
   const isStaff = person.roles.length > 0;
   return (
-    <>
+    <AcademyPage>
       <PageHeading
         question={`Who is ${fullName(person)}?`}
         place={<AcademyPlace href="/academy/people" label="People" />}
@@ -82,6 +83,6 @@ export function PersonScreen({ person, choices, today, isAdmin }: PersonScreenPr
       ) : null}
       {isStaff || (isAdmin && !athlete) ? <RolesSection person={person} isAdmin={isAdmin} /> : null}
       <SignInSection person={person} today={today} isAdmin={isAdmin} />
-    </>
+    </AcademyPage>
   );
 }

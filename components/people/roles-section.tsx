@@ -2,7 +2,7 @@
 import { useState } from "react";
 import { Button } from "@/components/ui/button";
 import { ConfirmDialog } from "@/components/ui/confirm-dialog";
-import { DialogActions } from "@/components/ui/dialog";
+import { FormActions } from "@/components/ui/form";
 import { Section } from "@/components/ui/section";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
@@ -35,7 +35,7 @@ export function RolesSection({ person, isAdmin }: { person: PersonRecord; isAdmi
       <CommandProblem problem={grant.problem ?? end.problem} />
       <p>{words ? `Is ${words}.` : "None."}</p>
       {isAdmin ? (
-        <DialogActions>
+        <FormActions>
           {STAFF_ROLES.map((role) =>
             person.roles.includes(role) ? (
               <Button key={role} isSmall onPress={() => setEnding(role)}>
@@ -52,7 +52,7 @@ export function RolesSection({ person, isAdmin }: { person: PersonRecord; isAdmi
               </Button>
             ),
           )}
-        </DialogActions>
+        </FormActions>
       ) : null}
       <ConfirmDialog
         title={`Is ${person.givenName} no longer ${ending === "admin" ? "an admin" : "a coach"}?`}

@@ -2,7 +2,7 @@
 import { useState } from "react";
 import { Button } from "@/components/ui/button";
 import { ConfirmDialog } from "@/components/ui/confirm-dialog";
-import { DialogActions } from "@/components/ui/dialog";
+import { FormActions } from "@/components/ui/form";
 import { Section } from "@/components/ui/section";
 import { showToast } from "@/components/ui/toast";
 import { CommandProblem } from "@/components/wire/command-problem";
@@ -53,7 +53,7 @@ function SignInActs({ person }: { person: PersonRecord }) {
   return (
     <>
       <CommandProblem problem={invite.problem ?? enable.problem} />
-      <DialogActions>
+      <FormActions>
         {signIn === "none" || signIn === "invited" ? (
           <Button isSmall isPending={invite.pending} onPress={() => void inviteNow()}>
             {signIn === "none" ? "Invite" : "Invite again"}
@@ -65,7 +65,7 @@ function SignInActs({ person }: { person: PersonRecord }) {
           </Button>
         ) : null}
         {signIn === "joined" || signIn === "invited" ? <DisableSignIn person={person} /> : null}
-      </DialogActions>
+      </FormActions>
     </>
   );
 }

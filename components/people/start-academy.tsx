@@ -3,7 +3,7 @@ import { useRouter } from "next/navigation";
 import { signIn } from "next-auth/react";
 import { Button } from "@/components/ui/button";
 import { Checkbox } from "@/components/ui/checkbox";
-import { Form, FormActions, FormRow } from "@/components/ui/form";
+import { Form, FormActions, FormPart, FormRow } from "@/components/ui/form";
 import { PageHeading } from "@/components/ui/page-heading";
 import { Section } from "@/components/ui/section";
 import { TextField } from "@/components/ui/text-field";
@@ -64,30 +64,34 @@ export function StartAcademy({ zone }: { zone: string }) {
           </FormRow>
         </Section>
         <Section title="Its first site">
-          <TextField
-            label="Name of the site"
-            name="siteName"
-            hint="More can follow."
-            isRequired
-            maxLength={60}
-          />
-          <ZoneField name="zone" defaultValue={zone} />
+          <FormPart>
+            <TextField
+              label="Name of the site"
+              name="siteName"
+              hint="More can follow."
+              isRequired
+              maxLength={60}
+            />
+            <ZoneField name="zone" defaultValue={zone} />
+          </FormPart>
         </Section>
         <Section title="You">
-          <FormRow>
-            <TextField label="Given name" name="givenName" autoComplete="given-name" isRequired />
-            <TextField label="Family name" name="familyName" autoComplete="family-name" isRequired />
-          </FormRow>
-          <TextField label="E-mail" name="email" type="email" autoComplete="username" isRequired />
-          <TextField
-            label="Password"
-            name="password"
-            type="password"
-            autoComplete="new-password"
-            hint="At least 15 characters; four unrelated words are a good one."
-            isRequired
-          />
-          <Checkbox label="I coach as well" name="isCoach" />
+          <FormPart>
+            <FormRow>
+              <TextField label="Given name" name="givenName" autoComplete="given-name" isRequired />
+              <TextField label="Family name" name="familyName" autoComplete="family-name" isRequired />
+            </FormRow>
+            <TextField label="E-mail" name="email" type="email" autoComplete="username" isRequired />
+            <TextField
+              label="Password"
+              name="password"
+              type="password"
+              autoComplete="new-password"
+              hint="At least 15 characters; four unrelated words are a good one."
+              isRequired
+            />
+            <Checkbox label="I coach as well" name="isCoach" />
+          </FormPart>
         </Section>
         <FormActions>
           <Button type="submit" variant="primary" isPending={start.pending} pendingText="Making it…">

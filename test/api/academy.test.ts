@@ -49,7 +49,7 @@ describe("the record", () => {
     expect(record.firstBroken).toBeNull();
     expect(record.rows.map((row) => [row.action, row.actorName, row.subjectName])).toEqual([
       ["role.granted", "Ada Frost", "Cole Rivers"],
-      ["site.added", "Ada Frost", null],
+      ["site.added", "Ada Frost", "South"],
     ]);
     academy.sqlite.exec("DROP TRIGGER audit_log_append_only_update");
     await academy.db.update(auditLog).set({ facts: '{"zone":"UTC"}' }).where(eq(auditLog.sequence, 1));

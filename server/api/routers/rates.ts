@@ -66,7 +66,7 @@ export const ratesRouter = router({
       refuseOverlap([...rates.map((rate) => endedBy(change.ends, rate)), change.added]);
       await endRates(db, change.ends);
       await insertRate(db, change.added);
-      await noteAct(scope, "rate.set", fresh.id, { ...input });
+      await noteAct(scope, "rate.set", fresh.id, { ...input, currency });
       return { rateId: fresh.id };
     },
   }),
@@ -89,6 +89,7 @@ export const ratesRouter = router({
         kind: of,
         effectiveFrom,
         priceCents: removed.priceCents,
+        currency: removed.currency,
       });
       return DONE;
     },
