@@ -5,6 +5,7 @@ import { Button } from "@/components/ui/button";
 import { Notice } from "@/components/ui/notice";
 import { momentInWords } from "@/server/domain/time/words";
 import { forgetHalfSent, type HalfSent, halfSentUploads } from "./resumable-upload";
+import styles from "./send-clips.module.css";
 
 /** What a {@link HalfSentClips} takes. */
 export interface HalfSentClipsProps {
@@ -27,7 +28,7 @@ export function HalfSentClips({ athleteId, zone, inHand }: HalfSentClipsProps) {
     void forgetHalfSent(upload);
   }
   return (
-    <Notice kind="attention" word="Half sent" isStatic>
+    <Notice kind="attention" word="Half sent" isStatic className={styles.apart ?? ""}>
       <p>Choose the same file again: it goes on where it stopped.</p>
       <ul>
         {left.map((upload) => (

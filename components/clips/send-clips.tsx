@@ -1,6 +1,6 @@
 "use client";
 
-import { useState } from "react";
+import { type ReactNode, useState } from "react";
 import { Button } from "@/components/ui/button";
 import { DateField } from "@/components/ui/date-field";
 import { Form, FormActions } from "@/components/ui/form";
@@ -29,6 +29,8 @@ export interface SendClipsProps {
   roundId: string | null;
   limits: { clips: number; durationMs: number };
   waiting: readonly WaitingClip[];
+  /** Stands below until the clips are sent. */
+  children?: ReactNode;
 }
 
 interface Sending {
@@ -103,6 +105,7 @@ export function SendClips(props: SendClipsProps) {
           <SendBar clips={going.length} isPending={send.pending} isAsked={isChecked} underWay={underWay} />
         ) : null}
       </Form>
+      {props.children}
     </>
   );
 }

@@ -9,7 +9,7 @@ import { SendClips, type SendClipsProps } from "./send-clips";
 import styles from "./send-clips.module.css";
 
 /** What a {@link SendPage} takes: what `clips.sending` and `clips.waiting` answer. */
-export interface SendPageProps extends Omit<SendClipsProps, "givenName"> {
+export interface SendPageProps extends Omit<SendClipsProps, "givenName" | "children"> {
   athleteGivenName: string;
   consentIsLive: boolean;
   arm: ArmAnswer;
@@ -25,10 +25,11 @@ export function SendPage({ athleteGivenName, consentIsLive, arm, ...rest }: Send
           <div className={styles.intro}>
             <FilmingCautions />
           </div>
-          <SendClips {...rest} givenName={athleteGivenName} />
-          <Section title="Before you throw for it">
-            <ArmToday arm={arm} />
-          </Section>
+          <SendClips {...rest} givenName={athleteGivenName}>
+            <Section title="Before you throw for it">
+              <ArmToday arm={arm} />
+            </Section>
+          </SendClips>
         </>
       ) : (
         <Notice
