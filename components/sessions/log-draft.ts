@@ -1,0 +1,54 @@
+import type { Answers } from "@/components/wire/answers";
+import { throwsOnMound } from "@/server/domain/calendar/session-kind";
+import type { Attendance, WorkOutcome } from "@/server/domain/calendar/session-state";
+
+type View = Answers["sessions"]["forStaff"];
+
+/** One athlete's line while it is being written; numbers are null while they are missing. */
+export interface LineDraft {
+  attendance: Attendance;
+  minutes: number | null;
+  pitches: number | null;
+  work: Readonly<Record<string, WorkOutcome>>;
+  note: string;
+}
+
+/** A line for each athlete to begin with: the planned length; the pitches are to be counted, never taken for granted. */
+export function firstDraft({ head, athletes }: Pick<View, "head" | "athletes">): Record<string, LineDraft> {
+  const minutes = Math.round((head.endsAtMs - head.startsAtMs) / 60_000);
+  const pitches = throwsOnMound(head.kind) ? null : 0;
+  return Object.fromEntries(
+    athletes.map(({ athleteId }) => [
+      athleteId,
+      { attendance: "came" as const, minutes, pitches, work: {}, note: "" },
+    ]),
+  );
+}
+
+/** What is missing before the log can be sent, by athlete; nothing when it is whole. */
+export function missingIn(
+  drafts: Readonly<Record<string, LineDraft>>,
+  athletes: readonly { athleteId: string; givenName: string }[],
+): Record<string, string> {
+  const missing = athletes.flatMap(({ athleteId, givenName }) => {
+    const draft = drafts[athleteId];
+    if (!draft || draft.attendance === "no_show") return [];
+    return [
+      ...(draft.minutes === null ? [[`minutes-${athleteId}`, `Say how long ${givenName} was here.`]] : []),
+      ...(draft.pitches === null
+        ? [[`pitches-${athleteId}`, `Say how many pitches ${givenName} threw, 0 for none.`]]
+        : []),
+    ];
+  });
+  return Object.fromEntries(missing);
+}
+
+/** The lines as the log takes them. Who stayed away has nothing to log. */
+export function linesOf(drafts: Readonly<Record<string, LineDraft>>) {
+  return Object.entries(drafts).map(([athleteId, draft]) => {
+    const { attendance, note } = draft;
+    if (attendance === "no_show") return { athleteId, attendance, note, minutes: 0, pitches: 0, work: [] };
+    const work = Object.entries(draft.work).map(([correctionId, outcome]) => ({ correctionId, outcome }));
+    return { athleteId, attendance, note, minutes: draft.minutes ?? 0, pitches: draft.pitches ?? 0, work };
+  });
+}

@@ -1,0 +1,104 @@
+"use client";
+import { FormRow } from "@/components/ui/form";
+import { NumberField } from "@/components/ui/number-field";
+import { RadioChoice } from "@/components/ui/radio-choice";
+import { TextArea } from "@/components/ui/text-area";
+import type { Answers } from "@/components/wire/answers";
+import { MAX_SESSION_MIN, type SessionKind, throwsOnMound } from "@/server/domain/calendar/session-kind";
+import type { Attendance, WorkOutcome } from "@/server/domain/calendar/session-state";
+import type { LineDraft } from "./log-draft";
+import styles from "./sessions.module.css";
+
+type Athlete = Answers["sessions"]["forStaff"]["athletes"][number];
+
+/** What a {@link LogLineFields} takes. */
+export interface LogLineFieldsProps {
+  athlete: Athlete;
+  kind: SessionKind;
+  isOneOfSeveral: boolean;
+  draft: LineDraft;
+  missing: Readonly<Record<string, string>>;
+  onChange: (part: Partial<LineDraft>) => void;
+}
+
+const ATTENDANCE = [
+  { value: "came", label: "Came" },
+  { value: "no_show", label: "Did not come" },
+];
+const WORK = [
+  { value: "none", label: "Not today" },
+  { value: "worked_on", label: "Worked on" },
+  { value: "confirmed", label: "Holds, seen in person" },
+];
+
+/** One athlete's part of the log: minutes, pitches, what was worked on and what holds now, a note. */
+export function LogLineFields(props: LogLineFieldsProps) {
+  const { athlete, kind, isOneOfSeveral, draft, missing, onChange } = props;
+  const { athleteId, givenName, corrections } = athlete;
+  return (
+    <fieldset className={styles.line}>
+      {isOneOfSeveral ? <legend>{athlete.name}</legend> : null}
+      {isOneOfSeveral ? (
+        <RadioChoice
+          label={`Did ${givenName} come?`}
+          options={ATTENDANCE}
+          value={draft.attendance}
+          onChange={(attendance) => onChange({ attendance: attendance as Attendance })}
+        />
+      ) : null}
+      {draft.attendance === "came" ? (
+        <>
+          <FormRow>
+            {throwsOnMound(kind) ? (
+              <NumberField
+                label="Pitches thrown"
+                name={`pitches-${athleteId}`}
+                hint={`${athlete.plannedPitches} were planned`}
+                min={0}
+                max={400}
+                value={draft.pitches}
+                onChange={(pitches) => onChange({ pitches })}
+                error={missing[`pitches-${athleteId}`]}
+              />
+            ) : null}
+            <NumberField
+              label="Minutes"
+              name={`minutes-${athleteId}`}
+              hint="As booked unless changed"
+              min={0}
+              max={MAX_SESSION_MIN}
+              value={draft.minutes}
+              onChange={(minutes) => onChange({ minutes })}
+              error={missing[`minutes-${athleteId}`]}
+            />
+          </FormRow>
+          {corrections.map((correction) => (
+            <RadioChoice
+              key={correction.correctionId}
+              label={correction.checkpointName}
+              hint={correction.cue}
+              options={WORK}
+              value={draft.work[correction.correctionId] ?? "none"}
+              onChange={(outcome) =>
+                onChange({ work: withOutcome(draft.work, correction.correctionId, outcome) })
+              }
+            />
+          ))}
+        </>
+      ) : null}
+      <TextArea
+        label="Note for the family"
+        rows={2}
+        maxLength={1000}
+        isOptional
+        value={draft.note}
+        onChange={(note) => onChange({ note })}
+      />
+    </fieldset>
+  );
+}
+
+function withOutcome(work: LineDraft["work"], correctionId: string, outcome: string): LineDraft["work"] {
+  const { [correctionId]: _, ...others } = work;
+  return outcome === "none" ? others : { ...others, [correctionId]: outcome as WorkOutcome };
+}
