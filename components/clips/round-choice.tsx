@@ -38,7 +38,7 @@ export function RoundChoice({ rounds, chosenId, onChoose }: RoundChoiceProps) {
       ) : null}
       {chosen && !chosen.isOpen ? (
         <Notice kind="attention" isStatic>
-          No throws before that day. A clip that was filmed earlier, or dry work, can be sent now.
+          No throws until then. A clip that was filmed earlier, or dry work, can be sent now.
         </Notice>
       ) : null}
       {chosen?.kind === "reply" && chosen.openCorrections.length > 0 ? (

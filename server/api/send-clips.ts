@@ -128,7 +128,7 @@ async function logThrows({ db, actor, athlete, nowMs }: Scope, clips: readonly S
   await tellOfSessionsWithoutRoom(db, athlete.athleteId, nowMs);
 }
 
-/** The athlete whose clips are sent, once the round is known to be of the same athlete. */
+/** Whether clips of the athlete may go into the round: into a new one always, else only into one of their own. */
 export async function isRoundOf(db: Db, roundId: string | null, athleteId: string): Promise<boolean> {
   if (roundId === null) return true;
   return (await findRound(db, roundId))?.athleteId === athleteId;

@@ -5,10 +5,13 @@ import { unitOfWork } from "@/server/data/unit-of-work";
 import { env } from "@/server/env";
 import { mailIsSet, sendMail } from "@/server/notices/mailer";
 import { drawDemoClips } from "./draw-demo-clips";
+import { expireClips } from "./expire-clips";
 import type { Job } from "./job-loop";
+import { lapseRounds } from "./lapse-rounds";
 import { sendNotices } from "./send-notices";
 
-const DAY_MS = 86_400_000;
+const HOUR_MS = 3_600_000;
+const DAY_MS = 24 * HOUR_MS;
 
 /** Everything this process does by itself. */
 export function allJobs(): Job[] {
@@ -24,6 +27,8 @@ export function allJobs(): Job[] {
       everyMs: DAY_MS / 4,
       run: () => unitOfWork(on, (tx) => dropGivenAnswersBefore(tx, nowMs() - 7 * DAY_MS)),
     },
+    { name: "lapse-rounds", everyMs: HOUR_MS / 6, run: () => lapseRounds(on, nowMs()) },
+    { name: "expire-clips", everyMs: HOUR_MS, run: () => expireClips(on, nowMs()) },
     {
       name: "draw-demo-clips",
       everyMs: 60_000,
