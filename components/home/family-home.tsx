@@ -13,7 +13,7 @@ import styles from "./family-home.module.css";
 import { WorkingOn, type WorkingOnProps } from "./working-on";
 
 /** What a {@link FamilyHome} takes: what `today.family` answers. */
-export interface FamilyHomeProps extends Omit<WorkingOnProps, "athleteId" | "zone"> {
+export interface FamilyHomeProps extends Omit<WorkingOnProps, "athleteId" | "zone" | "maySend"> {
   athlete: { athleteId: string; givenName: string; zone: string };
   hasConsent: boolean;
   /** Whether the one who looks may decide on consent. */
@@ -42,7 +42,12 @@ export function FamilyHome(props: FamilyHomeProps) {
         </div>
       ) : null}
       <div>
-        <WorkingOn {...props} athleteId={athlete.athleteId} zone={athlete.zone} />
+        <WorkingOn
+          {...props}
+          athleteId={athlete.athleteId}
+          zone={athlete.zone}
+          maySend={hasConsent && !pain.stop}
+        />
         <Section
           title="Coming in"
           aside={

@@ -14,7 +14,8 @@ export interface WorkingOnProps {
   zone: string;
   today: CalendarDay;
   maxOpenCorrections: number;
-  hasConsent: boolean;
+  /** Consent is given and no pain stands: a clip may be asked for. */
+  maySend: boolean;
   corrections: readonly {
     id: string;
     roundId: string;
@@ -36,7 +37,7 @@ export function WorkingOn(props: WorkingOnProps) {
       title="Working on"
       count={`(${corrections.length} of ${maxOpenCorrections})`}
       aside={
-        props.hasConsent ? (
+        props.maySend ? (
           <LinkButton href={`${home}/send`} variant="primary">
             Send a new clip
           </LinkButton>

@@ -1,7 +1,8 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { judgement } from "@/db/schema/mechanics";
 import { type TestAcademy, WHO } from "../helpers/academy";
-import { type AthleteRecord, makeBusyAcademy } from "../helpers/busy-academy";
+import type { AthleteRecord } from "../helpers/athlete-record";
+import { makeBusyAcademy } from "../helpers/busy-academy";
 
 let academy: TestAcademy;
 let child: AthleteRecord;

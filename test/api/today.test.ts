@@ -6,7 +6,8 @@ import { session } from "@/db/schema/sessions";
 import { insertThrowEntry } from "@/server/data/throw-log";
 import { instantOf } from "@/server/domain/time/calendar-day";
 import { type TestAcademy, WHO, ZONE } from "../helpers/academy";
-import { type AthleteRecord, makeBusyAcademy } from "../helpers/busy-academy";
+import type { AthleteRecord } from "../helpers/athlete-record";
+import { makeBusyAcademy } from "../helpers/busy-academy";
 
 let academy: TestAcademy;
 let records: Record<"child" | "teen" | "adult" | "stranger", AthleteRecord>;
