@@ -70,6 +70,7 @@ export function AbsencesPart({ coach, sites, today, isAdmin }: AbsencesPartProps
       {isAdmin ? (
         <Form
           key={formKey}
+          className={styles.entry ?? ""}
           onSubmit={(data) => void submit(data)}
           errors={add.problem?.fields ?? {}}
           aria-label={`${coach.givenName} is away`}

@@ -58,5 +58,9 @@ function factValue(name: string, value: Fact, currency: Fact | undefined): strin
     return formatMoney(value, currency);
   }
   const text = String(value);
-  return isCalendarDay(text) ? dayInWords(text, { withYear: true }) : text.replaceAll("_", " ");
+  return isCalendarDay(text)
+    ? dayInWords(text, { withYear: true })
+    : /^[a-z]{3}_\w{20}$/.test(text)
+      ? text
+      : text.replaceAll("_", " ");
 }

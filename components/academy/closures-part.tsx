@@ -86,6 +86,7 @@ export function ClosuresPart({ site, isAdmin }: { site: Site; isAdmin: boolean }
       {isAdmin ? (
         <Form
           key={formKey}
+          className={styles.entry ?? ""}
           onSubmit={(data) => void submit(data)}
           errors={close.problem?.fields ?? {}}
           aria-label={`Close ${site.name} for a day`}

@@ -5,6 +5,7 @@ import { Table } from "@/components/ui/table";
 import { TimeText } from "@/components/ui/time-text";
 import type { Answers } from "@/components/wire/answers";
 import { momentInWords } from "@/server/domain/time/words";
+import styles from "./academy-page.module.css";
 import { AcademyPlace } from "./academy-place";
 import { actInWords, factsInWords } from "./act-words";
 
@@ -26,12 +27,19 @@ export function RecordScreen({ record, page, zone }: RecordScreenProps) {
         detail={`Acts of rights, money and settings. Nothing here can be changed or removed. Times are by the clock of ${zone}.`}
       />
       {record.firstBroken === null ? (
-        <Notice isStatic kind="held" word="Whole" title="Every row fits the one before it.">
+        <Notice
+          isStatic
+          className={styles.note ?? ""}
+          kind="held"
+          word="Whole"
+          title="Every row fits the one before it."
+        >
           Each carries a hash over the row before; all were checked just now.
         </Notice>
       ) : (
         <Notice
           isStatic
+          className={styles.note ?? ""}
           kind="refusal"
           word="Broken"
           title={`Row ${record.firstBroken} does not fit the row before it.`}
@@ -51,7 +59,9 @@ export function RecordScreen({ record, page, zone }: RecordScreenProps) {
             key: "at",
             heading: "When",
             isFit: true,
-            cell: (row) => <TimeText dateTime={row.atMs}>{momentInWords(row.atMs, zone)}</TimeText>,
+            cell: (row) => (
+              <TimeText dateTime={row.atMs}>{momentInWords(row.atMs, zone, { withYear: true })}</TimeText>
+            ),
           },
           { key: "who", heading: "Who", cell: (row) => row.actorName ?? "The academy itself" },
           { key: "act", heading: "Act", isRowHeading: true, cell: (row) => actInWords(row.action) },

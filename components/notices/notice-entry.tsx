@@ -22,7 +22,9 @@ export function NoticeEntry({
           <div className={styles.summary}>
             <span className={styles.subject}>{notice.subject}</span>
             <span className={styles.to}>to {to}</span>
-            <TimeText dateTime={notice.createdAtMs}>{momentInWords(notice.createdAtMs, zone)}</TimeText>
+            <TimeText dateTime={notice.createdAtMs}>
+              {momentInWords(notice.createdAtMs, zone, { withYear: true })}
+            </TimeText>
             <span className={notice.state === "failed" ? styles.failed : styles.stands}>
               {STATE_WORDS[notice.state]}
             </span>

@@ -1,6 +1,7 @@
 "use client";
 import { useRouter } from "next/navigation";
 import { useState } from "react";
+import { AcademyPage } from "@/components/academy/academy-page";
 import { AcademyPlace } from "@/components/academy/academy-place";
 import { Button } from "@/components/ui/button";
 import { Form, FormActions, FormPart } from "@/components/ui/form";
@@ -40,7 +41,7 @@ export function AddAthlete({ choices, today }: { choices: Choices; today: string
     if (answer) router.push(`/academy/people/${answer.personId}`);
   }
   return (
-    <>
+    <AcademyPage>
       <PageHeading
         question="Who is the new athlete, and who stands for them?"
         place={<AcademyPlace href="/academy/people" label="People" />}
@@ -72,7 +73,7 @@ export function AddAthlete({ choices, today }: { choices: Choices; today: string
           <LinkButton href="/academy/people">Leave it</LinkButton>
         </FormActions>
       </Form>
-    </>
+    </AcademyPage>
   );
 }
 

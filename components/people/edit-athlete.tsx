@@ -1,5 +1,6 @@
 "use client";
 import { useRouter } from "next/navigation";
+import { AcademyPage } from "@/components/academy/academy-page";
 import { AcademyPlace } from "@/components/academy/academy-place";
 import { Button } from "@/components/ui/button";
 import { Form, FormActions, FormPart } from "@/components/ui/form";
@@ -34,7 +35,7 @@ export function EditAthlete({ person, athlete, choices, today }: EditAthleteProp
     if (await save.run({ ...recordOf(data), athleteId, version })) router.push(back);
   }
   return (
-    <>
+    <AcademyPage>
       <PageHeading
         question={`What is to change about ${person.givenName}?`}
         place={<AcademyPlace href={back} label={fullName(person)} />}
@@ -59,6 +60,6 @@ export function EditAthlete({ person, athlete, choices, today }: EditAthleteProp
           <LinkButton href={back}>Leave it</LinkButton>
         </FormActions>
       </Form>
-    </>
+    </AcademyPage>
   );
 }

@@ -1,5 +1,6 @@
 "use client";
 import { useRouter } from "next/navigation";
+import { AcademyPage } from "@/components/academy/academy-page";
 import { AcademyPlace } from "@/components/academy/academy-place";
 import { Button } from "@/components/ui/button";
 import { Form, FormActions } from "@/components/ui/form";
@@ -23,7 +24,7 @@ export function EditPerson({ person }: { person: PersonRecord }) {
     if (await save.run({ ...personOf(data), personId: person.personId })) router.push(back);
   }
   return (
-    <>
+    <AcademyPage>
       <PageHeading
         question={`What is to change about ${person.givenName}?`}
         place={<AcademyPlace href={back} label={fullName(person)} />}
@@ -39,6 +40,6 @@ export function EditPerson({ person }: { person: PersonRecord }) {
           <LinkButton href={back}>Leave it</LinkButton>
         </FormActions>
       </Form>
-    </>
+    </AcademyPage>
   );
 }

@@ -35,9 +35,9 @@ export function clockInWords(instantMs: number, zone: string): string {
   return new Intl.DateTimeFormat("en-GB", { timeZone: zone, timeStyle: "medium" }).format(instantMs);
 }
 
-/** "Tue 1 Dec 17:00", by the wall clock of the zone. */
-export function momentInWords(instantMs: number, zone: string): string {
-  return `${dayInWords(dayOf(instantMs, zone))} ${timeInWords(instantMs, zone)}`;
+/** "Tue 1 Dec 17:00", by the wall clock of the zone; "Tue 1 Dec 2026 17:00" with the year. */
+export function momentInWords(instantMs: number, zone: string, options: { withYear?: boolean } = {}): string {
+  return `${dayInWords(dayOf(instantMs, zone), options)} ${timeInWords(instantMs, zone)}`;
 }
 
 /**

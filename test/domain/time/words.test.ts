@@ -28,6 +28,7 @@ describe("days and moments in words", () => {
     const instantMs = Date.UTC(2026, 11, 1, 5, 30);
     expect(momentInWords(instantMs, "America/New_York")).toBe("Tue 1 Dec 00:30");
     expect(momentInWords(instantMs, "America/Los_Angeles")).toBe("Mon 30 Nov 21:30");
+    expect(momentInWords(instantMs, "America/New_York", { withYear: true })).toBe("Tue 1 Dec 2026 00:30");
     expect(timeInWords(instantMs, "America/Phoenix")).toBe("22:30");
   });
 
