@@ -9,17 +9,17 @@ import { dayInWords } from "@/server/domain/time/words";
 import styles from "./season.module.css";
 import type { JudgedCheckpoint } from "./season-answer";
 
-/** What {@link Judged} takes. `corrected`: the checkpoints that a correction was given for. */
+/** What {@link Judged} takes. `workedOn`: the checkpoints of open corrections. */
 export interface JudgedProps {
   judged: readonly JudgedCheckpoint[];
-  corrected: readonly string[];
+  workedOn: readonly string[];
   axis: TimeAxis;
 }
 
-/** Every judged checkpoint's judgements over time, those that were corrected in sight, the others folded away. */
-export function Judged({ judged, corrected, axis }: JudgedProps) {
-  const first = judged.filter((each) => corrected.includes(each.checkpointId));
-  const others = judged.filter((each) => !corrected.includes(each.checkpointId));
+/** Every judged checkpoint's judgements over time, those worked on now in sight, the others folded away. */
+export function Judged({ judged, workedOn, axis }: JudgedProps) {
+  const first = judged.filter((each) => workedOn.includes(each.checkpointId));
+  const others = judged.filter((each) => !workedOn.includes(each.checkpointId));
   if (judged.length === 0) {
     return (
       <EmptyState title="Nothing was judged in these twelve months">
@@ -33,7 +33,7 @@ export function Judged({ judged, corrected, axis }: JudgedProps) {
       <Charts judged={first} axis={axis} />
       {others.length > 0 ? (
         <details className={styles.more}>
-          <summary>{others.length} more that were judged and never corrected</summary>
+          <summary>{others.length} more that were judged and are not worked on now</summary>
           <Charts judged={others} axis={axis} />
         </details>
       ) : null}

@@ -59,7 +59,7 @@ export function Season({ season, side, place, actions, aside }: SeasonProps) {
         {aside}
       </div>
       <Section title="Judged on clips and in person" count={judged.length}>
-        <Judged judged={judged} corrected={corrections.map((each) => each.checkpointId)} axis={axis} />
+        <Judged judged={judged} workedOn={open.map((each) => each.checkpointId)} axis={axis} />
       </Section>
       <Section title="The year's throwing">
         <YearOfThrows weeks={weeks} />

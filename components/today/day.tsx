@@ -86,6 +86,7 @@ export function Day(props: DayProps) {
 
 function Sessions({ sessions, open, zone, nowMs, myPersonId }: DayProps) {
   const span = hoursOver(open, sessions);
+  const rank = (each: DaySession) => (each.coachPersonId === myPersonId ? 0 : 1);
   return (
     <section aria-label="The day" className={styles.day}>
       {span ? (
@@ -94,7 +95,12 @@ function Sessions({ sessions, open, zone, nowMs, myPersonId }: DayProps) {
         </div>
       ) : null}
       <div className={styles.list}>
-        <SessionList sessions={sessions} myPersonId={myPersonId} />
+        <Grouped
+          rows={sessions.toSorted((a, b) => rank(a) - rank(b))}
+          groupOf={(each) => (each.coachPersonId === myPersonId ? "Yours" : "With other coaches")}
+        >
+          {(rows) => <SessionList sessions={rows} myPersonId={myPersonId} />}
+        </Grouped>
       </div>
     </section>
   );
