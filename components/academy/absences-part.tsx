@@ -108,6 +108,7 @@ function AbsenceTable({ coach, zone, isAdmin, onRemove }: AbsenceTableProps) {
     <Table
       caption={`When ${coach.givenName} is away`}
       isCaptionHidden
+      onPhone="scroll"
       rows={coach.absences}
       rowKey={(absence) => absence.absenceId}
       columns={[

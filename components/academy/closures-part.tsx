@@ -49,6 +49,7 @@ export function ClosuresPart({ site, isAdmin }: { site: Site; isAdmin: boolean }
         <Table
           caption={`Days ${site.name} is closed`}
           isCaptionHidden
+          onPhone="scroll"
           rows={site.closures}
           rowKey={(closure) => closure.closureId}
           columns={[

@@ -44,6 +44,7 @@ export function LanesPart({ site, isAdmin }: { site: Site; isAdmin: boolean }) {
       <Table
         caption={`Lanes of ${site.name}`}
         isCaptionHidden
+        onPhone="scroll"
         rows={live}
         rowKey={(lane) => lane.laneId}
         empty="No lane yet: nothing can be booked here."

@@ -54,7 +54,13 @@ export function RecordScreen({ record, page, zone }: RecordScreenProps) {
         rowKey={(row) => String(row.sequence)}
         empty="Nothing was changed yet."
         columns={[
-          { key: "row", heading: "Row", align: "number", isFit: true, cell: (row) => row.sequence },
+          { key: "act", heading: "Act", isRowHeading: true, cell: (row) => actInWords(row.action) },
+          {
+            key: "on",
+            heading: "On",
+            cell: (row) => row.subjectName ?? <small>{row.subjectId}</small>,
+          },
+          { key: "who", heading: "By", cell: (row) => row.actorName ?? "the academy itself" },
           {
             key: "at",
             heading: "When",
@@ -63,10 +69,8 @@ export function RecordScreen({ record, page, zone }: RecordScreenProps) {
               <TimeText dateTime={row.atMs}>{momentInWords(row.atMs, zone, { withYear: true })}</TimeText>
             ),
           },
-          { key: "who", heading: "Who", cell: (row) => row.actorName ?? "The academy itself" },
-          { key: "act", heading: "Act", isRowHeading: true, cell: (row) => actInWords(row.action) },
-          { key: "whom", heading: "On", cell: (row) => row.subjectName ?? <small>{row.subjectId}</small> },
           { key: "facts", heading: "Facts", cell: (row) => factsInWords(row.facts) },
+          { key: "row", heading: "Row", align: "number", isFit: true, cell: (row) => row.sequence },
         ]}
       />
       <Pagination

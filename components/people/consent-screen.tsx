@@ -15,6 +15,7 @@ import type { ConsentKind } from "@/server/domain/people/consent";
 import { dayOf } from "@/server/domain/time/calendar-day";
 import { dayInWords, timeInWords } from "@/server/domain/time/words";
 import { GuardiansView } from "./guardians-view";
+import styles from "./plain-list.module.css";
 
 /** What a {@link ConsentScreen} takes. */
 export interface ConsentScreenProps {
@@ -41,7 +42,7 @@ export function ConsentScreen({ athleteId, state }: ConsentScreenProps) {
       <CommandProblem problem={decide.problem} />
       <Standing state={state} />
       <Section title="What consent to video means">
-        <ul>
+        <ul className={styles.list}>
           {state.lines.map((line) => (
             <li key={line}>{line}</li>
           ))}

@@ -10,6 +10,7 @@ import { fullName } from "@/server/domain/people/person";
 import type { Choices } from "./athlete-fields";
 import { AthleteSection } from "./athlete-section";
 import { GuardiansSection } from "./guardians-section";
+import styles from "./plain-list.module.css";
 import { RolesSection } from "./roles-section";
 import { SignInSection } from "./sign-in-section";
 
@@ -72,7 +73,7 @@ export function PersonScreen({ person, choices, today, isAdmin }: PersonScreenPr
       ) : null}
       {person.standsFor.length > 0 ? (
         <Section title="Stands for">
-          <ul>
+          <ul className={styles.list}>
             {person.standsFor.map((ward) => (
               <li key={ward.athleteId}>
                 <Link href={`/academy/people/${ward.personId}`}>{fullName(ward)}</Link>
