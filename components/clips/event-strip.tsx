@@ -46,7 +46,9 @@ export function EventStrip({ player, marks, onMark, onOpen }: EventStripProps) {
                 else player.show(frame);
               }}
             />
-            {onMark ? <MarkButton event={event} frame={frame} player={player} onMark={onMark} /> : null}
+            {onMark && player.clip.state === "ready" ? (
+              <MarkButton event={event} frame={frame} player={player} onMark={onMark} />
+            ) : null}
           </li>
         );
       })}

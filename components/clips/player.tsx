@@ -26,7 +26,11 @@ export function Player({ player, label, isLabelShown, state, isCompact }: Player
   const { clip } = player;
   const hasFilm = clip.state === "ready" && clip.frameTimesMs.length > 0;
   return (
-    <figure className={joinClasses(styles.player, isCompact && styles.compact)} aria-label={label}>
+    <figure
+      className={joinClasses(styles.player, isCompact && styles.compact)}
+      aria-label={label}
+      data-frame={player.frame}
+    >
       {isLabelShown ? <figcaption className={styles.label}>{label}</figcaption> : null}
       <div className={styles.screen}>
         {hasFilm ? (
@@ -70,59 +74,57 @@ function Controls({ player }: { player: ClipPlayer }) {
         aria-valuetext={`frame ${wanted + 1} of ${last + 1}, ${time}`}
         onChange={(event) => player.show(Number(event.target.value))}
       />
-      <div className={styles.row}>
-        <div className={styles.steps}>
-          <Button
-            className={styles.key}
-            isDisabled={isOff}
-            onPress={() => player.step(-1)}
-            aria-label="One frame back"
-          >
-            <Sign path="M10 4L6 8l4 4M5 4v8" />
-          </Button>
-          <Button
-            className={joinClasses(styles.key, styles.play)}
-            isDisabled={isOff}
-            onPress={player.toggle}
-            aria-label={isPlaying ? "Stop" : "Play"}
-          >
-            <Sign path={isPlaying ? "M5.5 4v8M10.5 4v8" : "M5.5 3.5L12 8l-6.5 4.5z"} />
-          </Button>
-          <Button
-            className={styles.key}
-            isDisabled={isOff}
-            onPress={() => player.step(1)}
-            aria-label="One frame on"
-          >
-            <Sign path="M6 4l4 4-4 4M11 4v8" />
-          </Button>
-        </div>
-        <p className={styles.place}>
-          <span>
-            frame <b>{wanted + 1}</b> / {last + 1}
-          </span>
-          <span>{time}</span>
-          {player.isExact ? null : <span className={styles.near}>nearest picture</span>}
-        </p>
-        <RadioGroup
-          className={styles.speeds}
-          aria-label="Speed"
-          orientation="horizontal"
-          value={String(player.speed)}
-          onChange={(value) => player.setSpeed(Number(value) as Speed)}
+      <div className={styles.steps}>
+        <Button
+          className={styles.key}
+          isDisabled={isOff}
+          onPress={() => player.step(-1)}
+          aria-label="One frame back"
         >
-          {SPEEDS.map((speed) => (
-            <Radio
-              key={speed}
-              value={String(speed)}
-              className={styles.speed}
-              aria-label={`${SPEED_WORDS[speed]} speed`}
-            >
-              {SPEED_WORDS[speed]}
-            </Radio>
-          ))}
-        </RadioGroup>
+          <Sign path="M10 4L6 8l4 4M5 4v8" />
+        </Button>
+        <Button
+          className={joinClasses(styles.key, styles.play)}
+          isDisabled={isOff}
+          onPress={player.toggle}
+          aria-label={isPlaying ? "Stop" : "Play"}
+        >
+          <Sign path={isPlaying ? "M5.5 4v8M10.5 4v8" : "M5.5 3.5L12 8l-6.5 4.5z"} />
+        </Button>
+        <Button
+          className={styles.key}
+          isDisabled={isOff}
+          onPress={() => player.step(1)}
+          aria-label="One frame on"
+        >
+          <Sign path="M6 4l4 4-4 4M11 4v8" />
+        </Button>
       </div>
+      <p className={styles.place}>
+        <span>
+          frame <b>{wanted + 1}</b> / {last + 1}
+        </span>
+        <span>{time}</span>
+        {player.isExact ? null : <span className={styles.near}>nearest picture</span>}
+      </p>
+      <RadioGroup
+        className={styles.speeds}
+        aria-label="Speed"
+        orientation="horizontal"
+        value={String(player.speed)}
+        onChange={(value) => player.setSpeed(Number(value) as Speed)}
+      >
+        {SPEEDS.map((speed) => (
+          <Radio
+            key={speed}
+            value={String(speed)}
+            className={styles.speed}
+            aria-label={`${SPEED_WORDS[speed]} speed`}
+          >
+            {SPEED_WORDS[speed]}
+          </Radio>
+        ))}
+      </RadioGroup>
     </div>
   );
 }

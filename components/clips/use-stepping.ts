@@ -17,6 +17,8 @@ export function useStepping(
   const asked = useRef<{ frame: number; whenShown: (() => void) | undefined } | null>(null);
   const busy = useRef(false);
   const shown = useRef(0);
+  /** The still picture lies over the film until the first seek, whatever frame is under it. */
+  const isCovered = useRef(true);
   const end = useRef(new AbortController());
 
   useEffect(() => {
@@ -24,7 +26,8 @@ export function useStepping(
     const controller = new AbortController();
     end.current = controller;
     shown.current = 0;
-    asked.current = startFrame > 0 ? { frame: clampFrame(timesMs, startFrame), whenShown: undefined } : null;
+    isCovered.current = true;
+    asked.current = { frame: clampFrame(timesMs, startFrame), whenShown: undefined };
     setFrame(0);
     setWanted(startFrame);
     const stop = watchFrames(video, timesMs, (told) => {
@@ -44,7 +47,8 @@ export function useStepping(
     const { signal } = end.current;
     while (asked.current && !signal.aborted) {
       const { frame: target, whenShown } = asked.current;
-      const isThere = shown.current === target && !video.seeking;
+      const isThere = shown.current === target && !video.seeking && !isCovered.current;
+      isCovered.current = false;
       const hit = isThere || (await showFrame(video, timesMs, target, signal));
       if (asked.current?.frame !== target) continue;
       asked.current = null;

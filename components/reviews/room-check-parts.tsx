@@ -41,7 +41,7 @@ export function CheckSide(props: CheckSideProps) {
   const driven = word === "Old" ? pair.older : pair.newer;
   const filmed = clip.filmedOn === null ? "" : `, ${dayInWords(clip.filmedOn)}`;
   return (
-    <div>
+    <div className={check.side}>
       {clips.length > 1 ? (
         <RadioChoice
           className={styles.choice}
@@ -53,7 +53,9 @@ export function CheckSide(props: CheckSideProps) {
           value={clip.id}
           onChange={(clipId) => goTo(clipId)}
         />
-      ) : null}
+      ) : (
+        <span />
+      )}
       <Player
         player={driven}
         label={`${word}: ${clipName(clip).toLowerCase()}${filmed}`}
@@ -67,8 +69,8 @@ export function CheckSide(props: CheckSideProps) {
           .map((fact) => (
             <span key={fact}>{fact}</span>
           ))}
+        {clip.note ? <span>“{clip.note}”</span> : null}
       </p>
-      {clip.note ? <p className={styles.note}>“{clip.note}”</p> : null}
       <EventStrip
         player={player}
         marks={marks}

@@ -1,5 +1,5 @@
 "use client";
-import { type ReactNode, useState } from "react";
+import { type ReactNode, useRef, useState } from "react";
 import { useClipKeys } from "@/components/clips/use-clip-keys";
 import { useClipPair } from "@/components/clips/use-clip-pair";
 import { usePoster } from "@/components/clips/use-poster";
@@ -29,10 +29,14 @@ type Clips = readonly [ClipView, ...ClipView[]];
 export function RoomCheck({ room, replies }: { room: RoomView; replies: Clips }) {
   const draft = useRoomDraft("check", room.round.id, room.checkDraft, EMPTY_CHECK_DRAFT);
   const isNew = (clip: ClipView) => replies.some((each) => each.id === clip.id);
-  const [oldest, ...others] = room.clips.filter((clip) => !isNew(clip));
+  const isOwn = (clip: ClipView) => clip.roundId === room.round.id;
+  const [oldest, ...others] = room.clips
+    .filter((clip) => !isNew(clip))
+    .sort((a, b) => Number(isOwn(b)) - Number(isOwn(a)));
   const older = useClipInHand(oldest ? [oldest, ...others] : replies);
   const newer = useClipInHand(replies);
   const pair = useClipPair(older.player, newer.player);
+  const sides = useRef<HTMLDivElement>(null);
   const [trouble, setTrouble] = useState<ReactNode>(null);
   const written = draft.document.eventMarks;
   const oldMarks = marksOn(older.clip.id, room.eventMarks, written);
@@ -60,7 +64,7 @@ export function RoomCheck({ room, replies }: { room: RoomView; replies: Clips })
     },
   });
   const side = { draft, drawing: room.drawing, onOpen: openMoment };
-  const verdict = { draft, zone: room.zone, older: older.player, newer: newer.player };
+  const verdict = { draft, zone: room.zone, clips: room.clips, newer: newer.player };
 
   const verdictOn = (each: CorrectionView, index: number) => (
     <RoomVerdict
@@ -72,6 +76,7 @@ export function RoomCheck({ room, replies }: { room: RoomView; replies: Clips })
         const places = sameMoment(each, { oldMarks, newMarks }, draft.document);
         if (each.clipId !== null && places.old !== null) older.goTo(each.clipId, places.old);
         if (places.new !== null) newer.player.show(places.new);
+        sides.current?.scrollIntoView({ block: "start" });
       }}
     />
   );
@@ -85,7 +90,7 @@ export function RoomCheck({ room, replies }: { room: RoomView; replies: Clips })
           summary={(each) => <CheckSummary room={room} document={each} />}
         />
       </div>
-      <div className={check.clips}>
+      <div ref={sides} className={check.clips}>
         <CheckSide
           {...side}
           word="Old"
@@ -122,8 +127,8 @@ export function RoomCheck({ room, replies }: { room: RoomView; replies: Clips })
           onChange={(note) => draft.change((now) => ({ ...now, note }))}
         />
       </Section>
-      {trouble ? <div className={styles.notices}>{trouble}</div> : null}
       <div className={styles.foot}>
+        {trouble ? <div className={styles.footTrouble}>{trouble}</div> : null}
         <RoomStatus status={draft.status} zone={room.zone} />
         <RoomSend
           roundId={room.round.id}

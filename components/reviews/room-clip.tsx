@@ -46,8 +46,8 @@ export function RoomClip(props: RoomClipProps) {
         {[...(clips.length > 1 ? [] : [clipName(clip).toLowerCase()]), ...clipFacts(clip)].map((fact) => (
           <span key={fact}>{fact}</span>
         ))}
+        {clip.note ? <span>“{clip.note}”</span> : null}
       </p>
-      {clip.note ? <p className={styles.note}>“{clip.note}”</p> : null}
       <EventStrip player={player} marks={marks} {...(onMark ? { onMark } : {})} />
       <KeyList hasMarks={onMark !== undefined} />
     </div>

@@ -60,7 +60,7 @@ export function UnderCheckpoint(props: UnderCheckpointProps) {
       <div className={styles.acts}>
         {corrections.length > 0 ? null : (
           <Button
-            isSmall
+            variant="link"
             isDisabled={isFull}
             onPress={() => change((now) => addCorrection(now, checkpoint, place, crypto.randomUUID()))}
             aria-label={`Correct: ${checkpoint.name}`}
@@ -70,7 +70,7 @@ export function UnderCheckpoint(props: UnderCheckpointProps) {
         )}
         {keeps.length > 0 ? null : (
           <Button
-            isSmall
+            variant="link"
             onPress={() =>
               change((now) =>
                 addKeep(

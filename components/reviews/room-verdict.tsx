@@ -6,7 +6,7 @@ import { CorrectionMark } from "@/components/home/correction-mark";
 import { Button } from "@/components/ui/button";
 import { RadioChoice } from "@/components/ui/radio-choice";
 import { TextArea } from "@/components/ui/text-area";
-import type { CorrectionView } from "@/server/api/reviews/shapes";
+import type { ClipView, CorrectionView } from "@/server/api/reviews/shapes";
 import { PHASE_WORDS } from "@/server/domain/mechanics/delivery";
 import { VERDICT_WORDS, VERDICTS, type Verdict } from "@/server/domain/reviews/correction-state";
 import { DRAFT_LIMITS } from "@/server/domain/reviews/draft";
@@ -21,7 +21,8 @@ export interface RoomVerdictProps {
   correction: CorrectionView;
   draft: RoomDraft<"check">;
   zone: string;
-  older: ClipPlayer;
+  /** All clips here: each still is drawn from the one it belongs to. */
+  clips: readonly ClipView[];
   newer: ClipPlayer;
   /** Shows the frame it was given on, and on the new clip the one chosen for it or the same moment. */
   onShow: () => void;
@@ -45,9 +46,9 @@ export function RoomVerdict(props: RoomVerdictProps) {
             {correction.drill ? `. Drill: ${correction.drill}` : ""}
           </p>
           <p className={styles.detail}>
-            <CorrectionMark state={correction.state} cameBack={correction.cameBack} />{" "}
-            {practiceInWords(correction.practisedOn)}
+            <CorrectionMark state={correction.state} cameBack={correction.cameBack} />
           </p>
+          <p className={styles.detail}>{practiceInWords(correction.practisedOn)}</p>
           {correction.happenings.slice(1).map((one) => (
             <p key={`${one.atMs} ${one.kind}`} className={styles.detail}>
               {happeningInWords(one, zone)}
@@ -108,29 +109,17 @@ function frameOf(verdict: Chosen, here: ClipPlace): ClipPlace | object {
 }
 
 function OldAndNew(props: RoomVerdictProps & { chosen: Chosen; here: ClipPlace }) {
-  const { correction, draft, older, newer, chosen, here, onShow } = props;
-  const isOldHere = correction.clipId === older.clip.id;
-  const chosenFrame = chosen?.clipId === newer.clip.id ? chosen.frame : null;
-  const oldPicture = useThumbnails(
-    older.clip,
-    isOldHere && correction.frame !== null ? [correction.frame] : [],
-  );
-  const newPicture = useThumbnails(newer.clip, chosenFrame === null ? [] : [chosenFrame]);
+  const { correction, clips, draft, newer, chosen, here, onShow } = props;
+  const isChosenHere = chosen?.clipId === here.clipId && chosen.frame === here.frame;
   return (
     <div className={styles.pair}>
-      <Still
-        word={correction.frame === null ? "Given on no one frame" : `Old, frame ${correction.frame + 1}`}
-        address={isOldHere && correction.frame !== null ? oldPicture(correction.frame) : undefined}
-      />
-      <Still
-        word={chosenFrame === null ? "New, not chosen" : `New, frame ${chosenFrame + 1}`}
-        address={chosenFrame === null ? undefined : newPicture(chosenFrame)}
-      />
+      <Still word="Old" clips={clips} place={correction} none="on no one frame" />
+      <Still word="New" clips={clips} place={chosen} none="no frame chosen" />
       <div className={styles.pairActs}>
         <Button isSmall onPress={onShow}>
           Show both
         </Button>
-        {chosenFrame === here.frame ? null : (
+        {isChosenHere ? null : (
           <Button
             isSmall
             isDisabled={newer.picture !== "ready"}
@@ -144,13 +133,31 @@ function OldAndNew(props: RoomVerdictProps & { chosen: Chosen; here: ClipPlace }
   );
 }
 
-function Still({ word, address }: { word: string; address: string | undefined }) {
+interface StillProps {
+  word: string;
+  clips: readonly ClipView[];
+  place: Chosen;
+  /** What is said when there is no frame. */
+  none: string;
+}
+
+function Still({ word, clips, place, none }: StillProps) {
+  const clip = clips.find((each) => each.id === place?.clipId);
+  const frame = place?.frame ?? null;
   return (
     <figure className={styles.still}>
       <div className={styles.stillFrame}>
-        {address ? <FrameImage address={address} className={styles.stillImage} /> : null}
+        {clip && frame !== null ? <StillPicture clip={clip} frame={frame} /> : null}
       </div>
-      <figcaption>{word}</figcaption>
+      <figcaption>
+        {word}, {frame === null ? none : `frame ${frame + 1}`}
+      </figcaption>
     </figure>
   );
+}
+
+function StillPicture({ clip, frame }: { clip: ClipView; frame: number }) {
+  const address = useThumbnails(clip, [frame])(frame);
+  if (address) return <FrameImage address={address} className={styles.stillImage} />;
+  return clip.state === "expired" ? <span>film not kept</span> : null;
 }

@@ -101,12 +101,12 @@ export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [
           </Section>
         </div>
       </div>
-      {trouble ? <div className={styles.notices}>{trouble}</div> : null}
       <div className={styles.foot}>
+        {trouble ? <div className={styles.footTrouble}>{trouble}</div> : null}
         <div className={styles.footWords}>
           <RoomStatus status={draft.status} zone={room.zone} />
           <span>
-            {open.length + recap.count} of {room.maxOpen} open at a time
+            Slip {open.length + recap.count} of {room.maxOpen}
           </span>
         </div>
         <RoomSend

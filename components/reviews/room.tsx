@@ -10,7 +10,7 @@ import { RoomWriting } from "./room-writing";
 
 /** The review room of one round, by where it stands and whose it is. */
 export function Room({ room, nowMs }: { room: RoomView; nowMs: number }) {
-  const { round, athlete, zone } = room;
+  const { round, athlete } = room;
   const isCheck = round.state === "answered" && room.isMine;
   return (
     <>
@@ -21,14 +21,7 @@ export function Room({ room, nowMs }: { room: RoomView; nowMs: number }) {
             <Link href="/reviews">Reviews</Link>
             {" / "}
             <Link href={`/athletes/${athlete.athleteId}`}>{athlete.name}</Link>, {athlete.ageYears}, throws{" "}
-            {athlete.throws}-handed
-          </>
-        }
-        detail={
-          <>
-            Received {momentInWords(round.receivedAtMs, zone)}, {ROUND_STATE_WORDS[round.state]}
-            {round.dueAtMs === null ? "" : `, ${dueInWords(round.dueAtMs, nowMs, zone)}`}
-            {round.retakeReason ? `: “${round.retakeReason}”` : ""}
+            {athlete.throws}-handed. {standsInWords(room, nowMs)}
           </>
         }
       />
@@ -55,6 +48,13 @@ function Body({ room, isCheck }: { room: RoomView; isCheck: boolean }) {
 function some(clips: readonly ClipView[]): readonly [ClipView, ...ClipView[]] | null {
   const [one, ...others] = clips;
   return one ? [one, ...others] : null;
+}
+
+/** Since when the round is here, where it stands and how long is left. */
+function standsInWords({ round, zone }: RoomView, nowMs: number): string {
+  const due = round.dueAtMs === null ? "" : `, ${dueInWords(round.dueAtMs, nowMs, zone)}`;
+  const reason = round.retakeReason === "" ? "" : `: “${round.retakeReason}”`;
+  return `Received ${momentInWords(round.receivedAtMs, zone)}, ${ROUND_STATE_WORDS[round.state]}${due}${reason}`;
 }
 
 function dueInWords(dueAtMs: number, nowMs: number, zone: string): string {
