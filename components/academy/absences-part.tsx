@@ -10,9 +10,9 @@ import { textOf } from "@/components/wire/form-values";
 import { useCommand } from "@/components/wire/use-command";
 import { dayOf } from "@/server/domain/time/calendar-day";
 import { dayInWords } from "@/server/domain/time/words";
-import type { CoachWeek } from "./hours-screen";
+import type { CoachWeek } from "./coach-week";
+import type { Site } from "./site";
 import styles from "./site-part.module.css";
-import type { Site } from "./sites-screen";
 
 type Absence = CoachWeek["absences"][number];
 

@@ -20,7 +20,7 @@ import {
   type Phase,
 } from "@/server/domain/mechanics/delivery";
 import { COMMON_PRACTICE } from "@/server/domain/mechanics/source-names";
-import type { KeptCheckpoint } from "./checkpoints-screen";
+import type { KeptCheckpoint } from "./kept-checkpoint";
 import { ViewsField, viewsOf } from "./views-field";
 
 interface Words {

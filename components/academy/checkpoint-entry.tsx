@@ -4,8 +4,8 @@ import { Disclosure } from "@/components/ui/disclosure";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import { CAMERA_VIEW_WORDS, EVENT_WORDS } from "@/server/domain/mechanics/delivery";
-import type { KeptCheckpoint } from "./checkpoints-screen";
 import styles from "./checkpoints-screen.module.css";
+import type { KeptCheckpoint } from "./kept-checkpoint";
 
 /** One checkpoint: its name, frame and views; what 0 and 3 look like, cues and drills behind it. */
 export function CheckpointEntry({ checkpoint, onEdit }: { checkpoint: KeptCheckpoint; onEdit?: () => void }) {

@@ -3,16 +3,13 @@ import { useState } from "react";
 import { Button } from "@/components/ui/button";
 import { PageHeading } from "@/components/ui/page-heading";
 import { Section } from "@/components/ui/section";
-import type { Answers } from "@/components/wire/answers";
 import { DELIVERY_PHASES, PHASE_WORDS } from "@/server/domain/mechanics/delivery";
 import { AcademyPage } from "./academy-page";
 import { AcademyPlace } from "./academy-place";
 import { CheckpointDialog } from "./checkpoint-dialog";
 import { CheckpointEntry } from "./checkpoint-entry";
 import styles from "./checkpoints-screen.module.css";
-
-/** A checkpoint as its screen shows it. */
-export type KeptCheckpoint = Answers["checkpoints"]["list"][number];
+import type { KeptCheckpoint } from "./kept-checkpoint";
 
 /** What a {@link CheckpointsScreen} takes. */
 export interface CheckpointsScreenProps {

@@ -10,8 +10,8 @@ import { CommandProblem } from "@/components/wire/command-problem";
 import { textOf } from "@/components/wire/form-values";
 import { useCommand } from "@/components/wire/use-command";
 import { dayInWords } from "@/server/domain/time/words";
+import type { Site } from "./site";
 import styles from "./site-part.module.css";
-import type { Site } from "./sites-screen";
 
 type Closure = Site["closures"][number];
 

@@ -8,7 +8,7 @@ import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import { fullName } from "@/server/domain/people/person";
 import { AbsencesPart } from "./absences-part";
-import type { CoachWeek, HoursScreenProps } from "./hours-screen";
+import type { CoachWeek, HoursScreenProps } from "./coach-week";
 import styles from "./site-part.module.css";
 import { type DraftSpan, draftOf, WeekEditor, weekOfDraft } from "./week-editor";
 import { WeekLines } from "./week-lines";

@@ -2,22 +2,10 @@
 import { EmptyState } from "@/components/ui/empty-state";
 import { LinkButton } from "@/components/ui/link-button";
 import { PageHeading } from "@/components/ui/page-heading";
-import type { Answers } from "@/components/wire/answers";
 import { AcademyPage } from "./academy-page";
 import { AcademyPlace } from "./academy-place";
 import { CoachPart } from "./coach-part";
-import type { Site } from "./sites-screen";
-
-/** A coach as the screen of hours shows them. */
-export type CoachWeek = Answers["hours"]["list"][number];
-
-/** What a {@link HoursScreen} takes. */
-export interface HoursScreenProps {
-  coaches: readonly CoachWeek[];
-  sites: readonly Site[];
-  today: string;
-  isAdmin: boolean;
-}
+import type { HoursScreenProps } from "./coach-week";
 
 /** Who works where and when, and who is away. */
 export function HoursScreen({ coaches, sites, today, isAdmin }: HoursScreenProps) {

@@ -11,8 +11,8 @@ import { CommandProblem } from "@/components/wire/command-problem";
 import { textOf } from "@/components/wire/form-values";
 import { useCommand } from "@/components/wire/use-command";
 import type { LaneKind } from "@/server/domain/calendar/session-kind";
+import type { Site } from "./site";
 import styles from "./site-part.module.css";
-import type { Site } from "./sites-screen";
 
 type Lane = Site["lanes"][number];
 const KIND_WORDS: Record<LaneKind, string> = { mound: "mound", flat: "flat ground, no mound work" };

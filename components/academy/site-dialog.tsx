@@ -7,7 +7,7 @@ import { TextField } from "@/components/ui/text-field";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { textOf } from "@/components/wire/form-values";
 import { useCommand } from "@/components/wire/use-command";
-import type { Site } from "./sites-screen";
+import type { Site } from "./site";
 
 interface SiteDetails {
   name: string;

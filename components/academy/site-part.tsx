@@ -7,10 +7,10 @@ import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import { ClosuresPart } from "./closures-part";
 import { LanesPart } from "./lanes-part";
+import type { Site } from "./site";
 import { SiteDialog } from "./site-dialog";
 import styles from "./site-part.module.css";
 import { SiteWeek } from "./site-week";
-import type { Site } from "./sites-screen";
 
 /** One site: where it is, when it is open, when it is not, and its lanes. */
 export function SitePart({ site, isAdmin }: { site: Site; isAdmin: boolean }) {

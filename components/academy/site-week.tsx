@@ -5,8 +5,8 @@ import { Notice } from "@/components/ui/notice";
 import { showToast } from "@/components/ui/toast";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
+import type { Site } from "./site";
 import styles from "./site-part.module.css";
-import type { Site } from "./sites-screen";
 import { type DraftSpan, draftOf, WeekEditor, weekOfDraft } from "./week-editor";
 import { WeekLines } from "./week-lines";
 

@@ -2,13 +2,10 @@
 import { useState } from "react";
 import { Button } from "@/components/ui/button";
 import { PageHeading } from "@/components/ui/page-heading";
-import type { Answers } from "@/components/wire/answers";
 import { AcademyPlace } from "./academy-place";
+import type { Site } from "./site";
 import { SiteDialog } from "./site-dialog";
 import { SitePart } from "./site-part";
-
-/** A site as its screen shows it. */
-export type Site = Answers["sites"]["list"][number];
 
 /** Where the academy works: each site with its hours, closed days and lanes. */
 export function SitesScreen({ sites, isAdmin }: { sites: readonly Site[]; isAdmin: boolean }) {

@@ -17,7 +17,7 @@ import { fullName, type ThrowingHand } from "@/server/domain/people/person";
 import { ageOn } from "@/server/domain/time/calendar-day";
 import { dayInWords } from "@/server/domain/time/words";
 import { type Choices, coachOptions, NO_COACH } from "./athlete-fields";
-import type { AthletePart, PersonRecord } from "./person-screen";
+import type { AthletePart, PersonRecord } from "./person-record";
 
 /** What an {@link AthleteSection} takes. */
 export interface AthleteSectionProps {

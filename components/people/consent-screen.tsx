@@ -8,20 +8,14 @@ import { PageHeading } from "@/components/ui/page-heading";
 import { Section } from "@/components/ui/section";
 import { Table } from "@/components/ui/table";
 import { TimeText } from "@/components/ui/time-text";
-import type { Answers } from "@/components/wire/answers";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import type { ConsentKind } from "@/server/domain/people/consent";
 import { dayOf } from "@/server/domain/time/calendar-day";
 import { dayInWords, timeInWords } from "@/server/domain/time/words";
+import type { ConsentScreenProps } from "./consent-state";
 import { GuardiansView } from "./guardians-view";
 import styles from "./plain-list.module.css";
-
-/** What a {@link ConsentScreen} takes. */
-export interface ConsentScreenProps {
-  athleteId: string;
-  state: Answers["consent"]["state"];
-}
 
 /** What consent to video means, whether it is given, who gave it, and who else can see. */
 export function ConsentScreen({ athleteId, state }: ConsentScreenProps) {

@@ -13,7 +13,7 @@ import type { AthleteRecord } from "@/server/domain/people/athlete-record";
 import { fullName } from "@/server/domain/people/person";
 import { AthleteFields, type Choices, recordOf } from "./athlete-fields";
 import { PersonFields } from "./person-fields";
-import type { AthletePart, PersonRecord } from "./person-screen";
+import type { AthletePart, PersonRecord } from "./person-record";
 
 /** What an {@link EditAthlete} takes. */
 export interface EditAthleteProps {

@@ -11,7 +11,7 @@ import { useCommand } from "@/components/wire/use-command";
 import { fullName } from "@/server/domain/people/person";
 import type { PersonDetails } from "@/server/domain/people/person-details";
 import { PersonFields, personOf } from "./person-fields";
-import type { PersonRecord } from "./person-screen";
+import type { PersonRecord } from "./person-record";
 
 /** Changes the names and addresses of somebody who is no athlete. */
 export function EditPerson({ person }: { person: PersonRecord }) {

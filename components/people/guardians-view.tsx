@@ -3,7 +3,7 @@ import { Section } from "@/components/ui/section";
 import { SwitchField } from "@/components/ui/switch-field";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
-import type { ConsentScreenProps } from "./consent-screen";
+import type { ConsentScreenProps } from "./consent-state";
 
 /** Who of the guardians sees the athlete's record, and, for an athlete of age, whether they still may. */
 export function GuardiansView({ athleteId, state }: ConsentScreenProps) {

@@ -5,20 +5,14 @@ import { DefinitionList } from "@/components/ui/definition-list";
 import { LinkButton } from "@/components/ui/link-button";
 import { PageHeading } from "@/components/ui/page-heading";
 import { Section } from "@/components/ui/section";
-import type { Answers } from "@/components/wire/answers";
 import { fullName } from "@/server/domain/people/person";
 import type { Choices } from "./athlete-fields";
 import { AthleteSection } from "./athlete-section";
 import { GuardiansSection } from "./guardians-section";
+import type { PersonRecord } from "./person-record";
 import styles from "./plain-list.module.css";
 import { RolesSection } from "./roles-section";
 import { SignInSection } from "./sign-in-section";
-
-/** Everything on record of a person. */
-export type PersonRecord = Answers["people"]["person"];
-
-/** The athlete a person is. */
-export type AthletePart = NonNullable<PersonRecord["athlete"]>;
 
 /** What a {@link PersonScreen} takes. */
 export interface PersonScreenProps {

@@ -7,7 +7,7 @@ import { Section } from "@/components/ui/section";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import { STAFF_ROLES, type StaffRole } from "@/server/domain/people/person";
-import type { PersonRecord } from "./person-screen";
+import type { PersonRecord } from "./person-record";
 
 const ROLE_WORDS: Record<StaffRole, string> = { admin: "admin", coach: "coach" };
 

@@ -9,7 +9,7 @@ import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import type { SignInState } from "@/server/domain/people/people-filter";
 import { maySignIn } from "@/server/domain/people/person";
-import type { PersonRecord } from "./person-screen";
+import type { PersonRecord } from "./person-record";
 
 const SENTENCES: Record<SignInState, string> = {
   none: "Nobody invited them yet: they cannot sign in.",
