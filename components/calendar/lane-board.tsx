@@ -36,7 +36,7 @@ export function LaneBoard({ board }: { board: Board }) {
           <li key={lane.id} className={styles.lane}>
             <h3 className={styles.name}>
               {lane.name}
-              <small>{lane.kind === "flat" ? "flat ground" : "mound"}</small>
+              {lane.kind === "flat" ? <small>flat ground</small> : null}
             </h3>
             <div className={styles.track}>
               {hours.map((hour) => (
@@ -59,12 +59,34 @@ export function LaneBoard({ board }: { board: Board }) {
           </li>
         ))}
       </ul>
+      <NeedsALook sessions={board.lanes.flatMap((lane) => lane.sessions)} />
       <p className={styles.readout} aria-hidden="true">
         {active
           ? boardSentence(active)
           : "Point at a session, or move to it with Tab, to read all of it here."}
       </p>
     </div>
+  );
+}
+
+/** What a narrow block has no room to say: sessions that lost their room, or are over and were not logged. */
+function NeedsALook({ sessions }: { sessions: readonly BoardSession[] }) {
+  const lines = sessions.filter((session) => session.withoutRoom.length > 0 || session.isUnlogged);
+  if (lines.length === 0) return null;
+  return (
+    <ul className={styles.looks}>
+      {lines.map((session) => (
+        <li key={session.id}>
+          <Link href={`/calendar/${session.id}`}>
+            {session.timeWords.split(" ")[0]} {whoInShort(session.names)}
+          </Link>
+          :{" "}
+          {[...session.withoutRoom, session.isUnlogged ? "not logged" : ""]
+            .filter((word) => word !== "")
+            .join("; ")}
+        </li>
+      ))}
+    </ul>
   );
 }
 

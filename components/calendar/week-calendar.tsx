@@ -17,11 +17,13 @@ type Week = Answers["calendar"]["week"];
 /** What a {@link WeekCalendar} takes. */
 export interface WeekCalendarProps {
   calendar: Week;
+  /** The day that was asked for: the day view goes on from it. */
+  day: CalendarDay | null;
   siteId: string | null;
 }
 
 /** Who is where in a week: coaches down, days across, with what is booked and the gaps still free. */
-export function WeekCalendar({ calendar, siteId }: WeekCalendarProps) {
+export function WeekCalendar({ calendar, day, siteId }: WeekCalendarProps) {
   const { monday, today, days, coaches, sites } = calendar;
   return (
     <>
@@ -34,7 +36,7 @@ export function WeekCalendar({ calendar, siteId }: WeekCalendarProps) {
           </LinkButton>
         }
       />
-      <CalendarBar place={{ view: "week", day: monday, siteId }} today={today} sites={sites} />
+      <CalendarBar place={{ view: "week", day: day ?? today, siteId }} today={today} sites={sites} />
       {coaches.length === 0 ? (
         <EmptyState title="Nobody coaches yet">An admin invites coaches under Academy, People.</EmptyState>
       ) : null}

@@ -12,6 +12,7 @@ export function MonthRows({ rows }: { rows: Answers["ledger"]["month"]["rows"] }
       <Table
         caption="Every session and athlete, and every review"
         isCaptionHidden
+        onPhone="scroll"
         rows={rows}
         rowKey={(row) => row.key}
         empty="No session or review in this month."

@@ -41,6 +41,8 @@ export function AthletePart({ view, athlete }: AthletePartProps) {
 
 function Ahead({ view, athlete }: AthletePartProps) {
   const { now, givenName, corrections } = athlete;
+  /* The log names the same corrections with the same cues. */
+  const mayLog = view.mayRun && view.acts.includes("log");
   return (
     <>
       {now ? (
@@ -49,7 +51,7 @@ function Ahead({ view, athlete }: AthletePartProps) {
         </ArmNow>
       ) : null}
       <CheckIn view={view} athlete={athlete} />
-      {corrections.length > 0 ? (
+      {corrections.length > 0 && !mayLog ? (
         <Section title="To work on" level={3} count={corrections.length}>
           <PlannedCorrections corrections={corrections} />
         </Section>

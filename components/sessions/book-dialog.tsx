@@ -93,23 +93,25 @@ export function BookDialog(props: BookDialogProps) {
           />
         ) : null}
         {corrections.length > 0 ? (
-          <fieldset className={styles.choices}>
-            <legend>To confirm in person</legend>
-            {corrections.map(({ correctionId, checkpointName, cue }) => (
-              <Checkbox
-                key={correctionId}
-                label={checkpointName}
-                hint={cue}
-                isSelected={booking.correctionIds.includes(correctionId)}
-                onChange={(isOn) =>
-                  setBooking({
-                    ...booking,
-                    correctionIds: toggled(booking.correctionIds, correctionId, isOn),
-                  })
-                }
-              />
-            ))}
-          </fieldset>
+          <details className={styles.fold}>
+            <summary>To confirm in person: {booking.correctionIds.length}</summary>
+            <fieldset className={styles.choices} aria-label="To confirm in person">
+              {corrections.map(({ correctionId, checkpointName, cue }) => (
+                <Checkbox
+                  key={correctionId}
+                  label={checkpointName}
+                  hint={cue}
+                  isSelected={booking.correctionIds.includes(correctionId)}
+                  onChange={(isOn) =>
+                    setBooking({
+                      ...booking,
+                      correctionIds: toggled(booking.correctionIds, correctionId, isOn),
+                    })
+                  }
+                />
+              ))}
+            </fieldset>
+          </details>
         ) : null}
         <DialogActions>
           <Button type="submit" variant="primary" isPending={take.pending} pendingText="Taking it…">

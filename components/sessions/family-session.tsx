@@ -5,7 +5,7 @@ import { ArmNow } from "./arm-now";
 import { EndSession } from "./end-session";
 import { LoggedLine } from "./logged-line";
 import { PlannedCorrections } from "./planned-corrections";
-import { SessionHeading } from "./session-heading";
+import { SessionHeading, sessionQuestion } from "./session-heading";
 import styles from "./sessions.module.css";
 
 /** What a {@link FamilySession} takes. */
@@ -17,10 +17,13 @@ export interface FamilySessionProps {
 /** A session as its family sees it: when and where, what the arm has left, the plan, what was done. */
 export function FamilySession({ view, athlete }: FamilySessionProps) {
   const { head, others, corrections, log } = view;
-  const question = log ? "What was done?" : `When does ${athlete.givenName} come in?`;
+  const isOver = head.state === "cancelled" || log !== null;
   return (
     <>
-      <SessionHeading head={head} question={question} />
+      <SessionHeading
+        head={head}
+        question={sessionQuestion(head.state, `When does ${athlete.givenName} come in?`)}
+      />
       {others > 0 ? (
         <p className={styles.armLine}>
           {others === 1 ? "One other comes too." : `${others} others come too.`}
@@ -33,7 +36,7 @@ export function FamilySession({ view, athlete }: FamilySessionProps) {
       ) : (
         <Asks view={view} givenName={athlete.givenName} />
       )}
-      {corrections.length > 0 && log === null ? (
+      {corrections.length > 0 && !isOver ? (
         <Section title="To confirm in person" count={corrections.length}>
           <PlannedCorrections corrections={corrections} />
         </Section>

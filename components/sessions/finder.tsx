@@ -45,10 +45,10 @@ export function Finder(props: FinderProps) {
   );
   if (form === "open") {
     return (
-      <>
+      <div className={styles.finder}>
         <Section title="What is looked for">{fields}</Section>
-        {times}
-      </>
+        <div>{times}</div>
+      </div>
     );
   }
   return (

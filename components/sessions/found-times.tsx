@@ -21,9 +21,13 @@ export interface FoundTimesProps extends Omit<BookDialogProps, "time" | "onClose
   href: string;
 }
 
+/** So many times are in sight before the rest is asked for: a screen of a phone. */
+const FIRST_SHOWN = 8;
+
 /** The times that fit, best first, each a sentence that can be taken; then the days an arm stops, and why. */
 export function FoundTimes({ found, href, ...booking }: FoundTimesProps) {
   const [chosen, setChosen] = useState<Found["times"][number] | null>(null);
+  const [shown, setShown] = useState(FIRST_SHOWN);
   const { search } = booking;
   return (
     <>
@@ -34,10 +38,10 @@ export function FoundTimes({ found, href, ...booking }: FoundTimesProps) {
       ))}
       <Section title="Times that fit" count={found.times.length} aside="best first">
         {found.times.length === 0 ? (
-          <NoTime search={search} href={href} />
+          <NoTime search={search} href={href} isPain={found.refused.some((span) => span.isPain)} />
         ) : (
           <ol className={styles.times}>
-            {found.times.map((time) => (
+            {found.times.slice(0, shown).map((time) => (
               <li key={`${time.startsAtMs} ${time.coachPersonId} ${time.laneId}`} className={styles.time}>
                 <span>
                   {time.sentence}
@@ -50,6 +54,11 @@ export function FoundTimes({ found, href, ...booking }: FoundTimesProps) {
             ))}
           </ol>
         )}
+        {found.times.length > shown ? (
+          <Button className={styles.more ?? ""} onPress={() => setShown(found.times.length)}>
+            Show {found.times.length - shown} more
+          </Button>
+        ) : null}
       </Section>
       {found.refused.length > 0 ? <RefusedDays refused={found.refused} search={search} href={href} /> : null}
       {chosen ? <BookDialog {...booking} time={chosen} onClose={() => setChosen(null)} /> : null}
@@ -57,7 +66,14 @@ export function FoundTimes({ found, href, ...booking }: FoundTimesProps) {
   );
 }
 
-function NoTime({ search, href }: { search: TimeSearch; href: string }) {
+function NoTime({ search, href, isPain }: { search: TimeSearch; href: string; isPain: boolean }) {
+  if (isPain) {
+    return (
+      <EmptyState title="No mound throws for now">
+        Pain stops all throwing until it is cleared, whatever the day.
+      </EmptyState>
+    );
+  }
   const later = { ...search, fromDay: addDays(search.toDay, 1), toDay: addDays(search.toDay, 14) };
   return (
     <EmptyState
@@ -79,7 +95,8 @@ function RefusedDays({
   search: TimeSearch;
   href: string;
 }) {
-  const freeDay = refused.flatMap((span) => span.firstFreeDay ?? [])[0];
+  const [first] = refused;
+  const freeDay = first && first.fromDay === search.fromDay ? first.firstFreeDay : null;
   const isPain = refused.some((span) => span.isPain);
   const dryWork = { ...search, kind: "dry_work", durationMin: 45, plannedPitches: 0 } as const;
   return (

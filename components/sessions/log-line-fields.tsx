@@ -28,7 +28,7 @@ const ATTENDANCE = [
 const WORK = [
   { value: "none", label: "Not today" },
   { value: "worked_on", label: "Worked on" },
-  { value: "confirmed", label: "Holds, seen in person" },
+  { value: "confirmed", label: "Holds now" },
 ];
 
 /** One athlete's part of the log: minutes, pitches, what was worked on and what holds now, a note. */
@@ -76,7 +76,7 @@ export function LogLineFields(props: LogLineFieldsProps) {
             <RadioChoice
               key={correction.correctionId}
               label={correction.checkpointName}
-              hint={correction.cue}
+              hint={correction.drill ? `${correction.cue}. Drill: ${correction.drill}` : correction.cue}
               options={WORK}
               value={draft.work[correction.correctionId] ?? "none"}
               onChange={(outcome) =>

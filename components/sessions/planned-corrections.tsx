@@ -1,5 +1,4 @@
 import type { Answers } from "@/components/wire/answers";
-import { CORRECTION_STATE_WORDS } from "@/server/domain/reviews/settling";
 import styles from "./sessions.module.css";
 
 type Correction = Answers["sessions"]["forStaff"]["athletes"][number]["corrections"][number];
@@ -20,6 +19,5 @@ export function PlannedCorrections({ corrections }: { corrections: readonly Corr
 }
 
 function standing(state: Correction["state"], isPlanned: boolean): string {
-  const word = CORRECTION_STATE_WORDS[state].toLowerCase();
-  return isPlanned ? `${word}, to confirm` : word;
+  return isPlanned ? `${state}, to confirm` : state;
 }

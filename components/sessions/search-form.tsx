@@ -64,6 +64,8 @@ export function SearchForm({ search: asked, href, coaches, sites }: SearchFormPr
             onChange={(plannedPitches) => change({ plannedPitches: plannedPitches ?? 0 })}
           />
         ) : null}
+      </FormRow>
+      <FormRow>
         <DateField
           label="From"
           value={search.fromDay}
@@ -91,13 +93,13 @@ export function SearchForm({ search: asked, href, coaches, sites }: SearchFormPr
             onChange={(id) => change({ siteId: id === ANY ? null : id })}
           />
         ) : null}
-        <SelectField
-          label="Best at"
-          value={search.dayPart}
-          options={PARTS}
-          onChange={(part) => change({ dayPart: (part ?? "any") as DayPart })}
-        />
       </FormRow>
+      <SelectField
+        label="Best at"
+        value={search.dayPart}
+        options={PARTS}
+        onChange={(part) => change({ dayPart: (part ?? "any") as DayPart })}
+      />
       <fieldset className={styles.weekdays}>
         <legend>Best on</legend>
         {WEEKDAYS.map((label, index) => (

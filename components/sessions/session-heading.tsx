@@ -10,6 +10,12 @@ import { dayInWords, timeInWords } from "@/server/domain/time/words";
 /** What whoever may see a session sees of it. */
 export type SessionHead = Answers["sessions"]["forStaff"]["head"];
 
+/** The question a session's page answers: before it, after it, or when it did not come to it. */
+export function sessionQuestion(state: SessionHead["state"], before: string): string {
+  if (state === "logged") return "Who came, and what was done?";
+  return state === "cancelled" || state === "no_show" ? "What became of this session?" : before;
+}
+
 /** What a {@link SessionHeading} takes. */
 export interface SessionHeadingProps {
   head: SessionHead;

@@ -3,7 +3,7 @@ import type { Answers } from "@/components/wire/answers";
 import { AthletePart } from "./athlete-part";
 import { LogForm } from "./log-form";
 import { SessionActs } from "./session-acts";
-import { SessionHeading } from "./session-heading";
+import { SessionHeading, sessionQuestion } from "./session-heading";
 
 /** A session as staff run it: who comes, what their arms have left, the check-in, the plan, the log. */
 export function StaffSession({ view }: { view: Answers["sessions"]["forStaff"] }) {
@@ -12,15 +12,19 @@ export function StaffSession({ view }: { view: Answers["sessions"]["forStaff"] }
     <>
       <SessionHeading
         head={head}
-        question="Who comes, and what do we work on?"
+        question={sessionQuestion(head.state, "Who comes, and what do we work on?")}
         actions={<SessionActs view={view} />}
       />
       {athletes.map((athlete) => (
         <AthletePart key={athlete.athleteId} view={view} athlete={athlete} />
       ))}
-      {acts.includes("log") && mayRun ? (
+      {acts.includes("log") ? (
         <Section title="What was done?" id="log">
-          <LogForm key={head.version} view={view} />
+          {mayRun ? (
+            <LogForm key={head.version} view={view} />
+          ) : (
+            <p>A coach checks in and logs the session.</p>
+          )}
         </Section>
       ) : null}
     </>

@@ -50,6 +50,7 @@ export function WhomForm({ everybody, chosenIds }: WhomFormProps) {
           }))}
           onChange={(id) => id && go([...chosenIds, id])}
           emptyText="Nobody by that name"
+          hint={chosen.length === 0 ? "The times that fit follow at once." : undefined}
         />
       ) : null}
     </div>

@@ -14,7 +14,7 @@ export default async function CalendarPage({ searchParams }: CalendarPageProps) 
   const { view, day, site } = await searchParams;
   const place = { day: day ?? null, siteId: site ?? null };
   if (view === "week") {
-    return <WeekCalendar calendar={await read((api) => api.calendar.week(place))} siteId={place.siteId} />;
+    return <WeekCalendar calendar={await read((api) => api.calendar.week(place))} {...place} />;
   }
   return <DayCalendar calendar={await read((api) => api.calendar.day(place))} siteId={place.siteId} />;
 }

@@ -86,10 +86,12 @@ export async function readMonth(
       ...rest,
       name: chargeKindLabel(key as (typeof CHARGE_KINDS)[number]),
     })),
-    byCoach: books.byCoach.map(({ key, ...rest }) => ({
-      ...rest,
-      name: books.rows.find((row) => row.coachId === key)?.coachName ?? "",
-    })),
+    byCoach: books.byCoach
+      .map(({ key, ...rest }) => ({
+        ...rest,
+        name: books.rows.find((row) => row.coachId === key)?.coachName ?? "",
+      }))
+      .sort((a, b) => a.name.localeCompare(b.name)),
   };
 }
 

@@ -19,6 +19,9 @@ import type { FindInput, findOutput } from "./session-shapes";
 /** The most times that are shown, and of one day (common practice, no source). */
 const SHOWN = { all: 16, ofOneDay: 4 } as const;
 
+/** How far apart the starts are that are offered, in minutes: short sessions fit in between (common practice). */
+const stepMinFor = (durationMin: number) => (durationMin < 30 ? 15 : 30);
+
 /** Whether the caller acts for the academy: staff book on the spot. */
 export function actsAsStaff({ relations }: Pick<Scope, "relations">): boolean {
   return relations.has("coach") || relations.has("admin");
@@ -55,6 +58,7 @@ export async function searchTimes(scope: Scope, input: FindInput): Promise<z.inp
     noticeMin: limits.noticeMin,
     preferredCoachId: await preferredCoachOf(scope, input, athletes),
     roomOn: answers.roomOn,
+    stepMin: stepMinFor(input.durationMin),
     limit: SHOWN.all,
     limitPerDay: SHOWN.ofOneDay,
   });

@@ -49,7 +49,7 @@ export interface RefusedSpan {
 
 /**
  * The refused days told once for each reason, in order: days that are refused in the same words, one after the other,
- * are one span.
+ * are one span; dry work fits it when it fits one of its days.
  * @param refused days in order, each with the answer for the arm that stops it
  */
 export function refusedSpans(
@@ -59,8 +59,9 @@ export function refusedSpans(
   for (const { day, dryWorkFits, answer } of refused) {
     const why = whyOf(answer);
     const last = spans.at(-1);
-    if (last && last.why === why && last.dryWorkFits === dryWorkFits) {
+    if (last?.why === why) {
       last.toDay = day;
+      last.dryWorkFits ||= dryWorkFits;
       last.sentence = `${dayInWords(last.fromDay)} to ${dayInWords(day)}: ${why}`;
       continue;
     }

@@ -77,26 +77,29 @@ describe("a found time in one sentence", () => {
 });
 
 describe("refused days", () => {
-  it("are told once for the same reason, and again when the reason or the offer changes", () => {
-    const answers = armAnswers(new Map([["a1", { ...arm, planned: [] }]]));
+  it("are told once for the same reason, and dry work fits when it fits one of them", () => {
+    const answers = armAnswers(
+      new Map([
+        ["a1", { ...arm, planned: [] }],
+        ["a2", { ...arm, planned: [], pain }],
+      ]),
+    );
     const days = ["2026-11-26", "2026-11-27", "2026-11-28"];
     const refused = days.map((day) => ({
-      day,
-      dryWorkFits: day !== "2026-11-28",
-      answer: answers.on("a1", day),
+      ...{ day, dryWorkFits: day === "2026-11-27", answer: answers.on("a1", day) },
     }));
-    expect(refusedSpans(refused).map((span) => [span.fromDay, span.toDay, span.sentence])).toEqual([
-      [
-        "2026-11-26",
-        "2026-11-27",
-        "Thu 26 Nov to Fri 27 Nov: none by the book. 51 on Wed 25 Nov asks for three days of rest; free again Sun 29 Nov.",
-      ],
-      [
-        "2026-11-28",
-        "2026-11-28",
-        "Sat 28 Nov: none by the book. 51 on Wed 25 Nov asks for three days of rest; free again Sun 29 Nov.",
-      ],
+    expect(refusedSpans(refused)).toEqual([
+      {
+        ...{ fromDay: "2026-11-26", toDay: "2026-11-28", status: "resting", firstFreeDay: "2026-11-29" },
+        dryWorkFits: true,
+        sentence:
+          "Thu 26 Nov to Sat 28 Nov: none by the book. 51 on Wed 25 Nov asks for three days of rest; free again Sun 29 Nov.",
+      },
     ]);
+    const pained = { day: "2026-11-28", dryWorkFits: false, answer: answers.on("a2", "2026-11-28") };
+    expect(refusedSpans([...refused, pained]).map((span) => span.sentence)[1]).toBe(
+      "Sat 28 Nov: Pain was reported on Tue 24 Nov: no throwing until the guardian clears it.",
+    );
     expect(refusedSpans([])).toEqual([]);
   });
 });
