@@ -49,6 +49,7 @@ export function FieldFrame({
     <>
       <Label className={styles.label}>
         {label}
+        {isOptional ? " " : null}
         {isOptional ? <span className={styles.optional}>optional</span> : null}
       </Label>
       {hint ? (
