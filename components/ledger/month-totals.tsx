@@ -40,11 +40,17 @@ function Totals({ caption, totals }: { caption: string; totals: readonly Total[]
       columns={[
         { key: "name", heading: "Name", isRowHeading: true, cell: (total) => total.name },
         {
-          ...{ key: "rows", heading: "Rows", align: "number", cell: (total) => total.rowCount },
+          key: "rows",
+          heading: "Rows",
+          align: "number",
+          cell: (total) => total.rowCount,
           total: totals.reduce((sum, total) => sum + total.rowCount, 0),
         },
         {
-          ...{ key: "pitches", heading: "Pitches", align: "number", cell: (total) => total.pitches },
+          key: "pitches",
+          heading: "Pitches",
+          align: "number",
+          cell: (total) => total.pitches,
           total: totals.reduce((sum, total) => sum + total.pitches, 0),
         },
         {
