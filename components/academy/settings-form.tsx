@@ -2,7 +2,6 @@
 import { useState } from "react";
 import { Button } from "@/components/ui/button";
 import { Form, FormActions, FormPart, FormRow } from "@/components/ui/form";
-import { Notice } from "@/components/ui/notice";
 import { NumberField } from "@/components/ui/number-field";
 import { PageHeading } from "@/components/ui/page-heading";
 import { RadioChoice } from "@/components/ui/radio-choice";
@@ -16,14 +15,8 @@ import type { AcademySettings } from "@/server/domain/people/academy-settings";
 import { AcademyPage } from "./academy-page";
 import { AcademyPlace } from "./academy-place";
 
-/** What a {@link SettingsForm} takes. */
-export interface SettingsFormProps {
-  kept: Answers["academy"]["settings"];
-  isAdmin: boolean;
-}
-
-/** What holds for the whole academy. Admins change it; coaches read it. */
-export function SettingsForm({ kept, isAdmin }: SettingsFormProps) {
+/** Changes what holds for the whole academy, over the version it was read at. */
+export function SettingsForm({ kept }: { kept: Answers["academy"]["settings"] }) {
   const [settings, setSettings] = useState(kept.settings);
   const save = useCommand((api, input: { settings: AcademySettings; version: number }, once) =>
     api.academy.saveSettings.mutate(input, once),
@@ -32,7 +25,6 @@ export function SettingsForm({ kept, isAdmin }: SettingsFormProps) {
   const number = (name: NumberSetting) => ({
     name: `settings.${name}`,
     value: settings[name],
-    isDisabled: !isAdmin,
     onChange: (value: number | null) => set({ [name]: value ?? 0 }),
   });
   async function submit() {
@@ -47,19 +39,13 @@ export function SettingsForm({ kept, isAdmin }: SettingsFormProps) {
       />
       <CommandProblem problem={save.problem} />
       <Form onSubmit={() => void submit()} errors={save.problem?.fields ?? {}} aria-label="Settings">
-        <NameAndMoney
-          settings={settings}
-          set={set}
-          isAdmin={isAdmin}
-          isCurrencyInUse={kept.isCurrencyInUse}
-        />
+        <NameAndMoney settings={settings} set={set} isCurrencyInUse={kept.isCurrencyInUse} />
         <Section title="Reviews">
           <FormPart>
             <RadioChoice
               label="A review is promised within"
               name="settings.promiseKind"
               value={settings.promiseKind}
-              isDisabled={!isAdmin}
               onChange={(kind) =>
                 set({ promiseKind: kind === "working_hours" ? "working_hours" : "working_days" })
               }
@@ -132,15 +118,11 @@ export function SettingsForm({ kept, isAdmin }: SettingsFormProps) {
             />
           </FormRow>
         </Section>
-        {isAdmin ? (
-          <FormActions>
-            <Button type="submit" variant="primary" isPending={save.pending}>
-              Save the settings
-            </Button>
-          </FormActions>
-        ) : (
-          <Notice isStatic>Admins change these settings.</Notice>
-        )}
+        <FormActions>
+          <Button type="submit" variant="primary" isPending={save.pending}>
+            Save the settings
+          </Button>
+        </FormActions>
       </Form>
     </AcademyPage>
   );
@@ -153,11 +135,10 @@ type NumberSetting = {
 interface NameAndMoneyProps {
   settings: AcademySettings;
   set: (change: Partial<AcademySettings>) => void;
-  isAdmin: boolean;
   isCurrencyInUse: boolean;
 }
 
-function NameAndMoney({ settings, set, isAdmin, isCurrencyInUse }: NameAndMoneyProps) {
+function NameAndMoney({ settings, set, isCurrencyInUse }: NameAndMoneyProps) {
   return (
     <Section title="Name and money">
       <FormRow>
@@ -167,7 +148,6 @@ function NameAndMoney({ settings, set, isAdmin, isCurrencyInUse }: NameAndMoneyP
           value={settings.name}
           onChange={(name) => set({ name })}
           maxLength={80}
-          isDisabled={!isAdmin}
           isRequired
         />
         <TextField
@@ -176,7 +156,7 @@ function NameAndMoney({ settings, set, isAdmin, isCurrencyInUse }: NameAndMoneyP
           value={settings.currency}
           onChange={(currency) => set({ currency: currency.toUpperCase() })}
           maxLength={3}
-          isDisabled={!isAdmin || isCurrencyInUse}
+          isDisabled={isCurrencyInUse}
           {...(isCurrencyInUse ? { hint: "Fixed: there are prices in it." } : {})}
           isRequired
         />
