@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it } from "vitest";
 import { notice } from "@/db/schema/notices";
 import { claim } from "@/db/schema/sessions";
 import { makeAcademy, type TestAcademy, WHO } from "../helpers/academy";
-import { at, bullpen, expectRefused } from "../helpers/sessions";
+import { at, bullpen, expectRefused, TUESDAY_AT_FIVE, throwOn } from "../helpers/sessions";
 
 let academy: TestAcademy;
 
@@ -46,6 +46,24 @@ describe("moving and cancelling", () => {
       reason: "session_state",
       state: "cancelled",
     });
+  });
+
+  it("plans a session anew where it is, without mound throws, once a later game took its room", async () => {
+    const { sessionId } = await book();
+    await throwOn(academy, WHO.child.athleteId, "2026-11-29", 51);
+    const { roundId: _, correctionIds: __, ...place } = bullpen();
+    const coach = await academy.as(WHO.coach);
+    const same = { ...place, sessionId, version: 1 };
+    await expectRefusal(() => coach.sessions.move(same), {
+      reason: "arm_resting",
+      firstFreeDay: "2026-12-03",
+      dryWorkFits: true,
+    });
+    const none = [{ athleteId: WHO.child.athleteId, plannedPitches: 0 }];
+    await coach.sessions.move({ ...same, kind: "dry_work", athletes: none });
+    const seen = await coach.sessions.forStaff({ sessionId });
+    expect(seen.head).toMatchObject({ kind: "dry_work", startsAtMs: TUESDAY_AT_FIVE, version: 2 });
+    expect(seen.athletes[0]).toMatchObject({ plannedPitches: 0, now: null });
   });
 
   it("gives the time back when it is cancelled, and says why to everybody", async () => {
