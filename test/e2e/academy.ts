@@ -10,7 +10,7 @@ const PASSWORD = "fastball-over-the-corner";
 /** Noise that is not the product's: the network log of a refusal that the screen shows in words. */
 const EXPECTED_NOISE = /Failed to load resource: the server responded with a status of (4\d\d|507)/;
 
-interface Academy {
+export interface Academy {
   /** A page signed in as a person of the demo, in a browser of its own. */
   as: (who: Person | { email: string }, viewport?: { width: number; height: number }) => Promise<Page>;
   /** Moves the academy's clock to an instant. */
@@ -72,7 +72,7 @@ export async function expectAccessible(page: Page) {
       .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"])
       .analyze();
     const told = violations.map(
-      (each) => `${each.id}: ${each.nodes.map((node) => node.target.join(" ")).join("; ")}`,
+      (each) => `${each.id}: ${each.nodes.map((node) => `${node.target.join(" ")} ${node.html}`).join("; ")}`,
     );
     expect(told, `${page.url()} in the ${theme} theme`).toEqual([]);
   }

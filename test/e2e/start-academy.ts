@@ -12,8 +12,12 @@ export const START_MS = Date.UTC(2026, 10, 25, 14, 30);
 
 const home = fileURLToPath(new URL("../../", import.meta.url));
 
-/** Starts the built demo academy on a folder of its own with a clock of its own; returns what stops it. */
+/**
+ * Starts the built demo academy on a folder of its own with a clock of its own; returns what stops it. With
+ * SLABSIDE_E2E_FOLDER set, an academy that somebody else started on that folder is used and left running.
+ */
 export default async function startAcademy(): Promise<() => Promise<void>> {
+  if (process.env.SLABSIDE_E2E_FOLDER) return async () => undefined;
   const folder = mkdtempSync(join(tmpdir(), "slabside-e2e-"));
   const clockFile = join(folder, "clock");
   writeFileSync(clockFile, String(START_MS));

@@ -1,0 +1,55 @@
+import { readFileSync } from "node:fs";
+import Database from "better-sqlite3";
+
+/** A family of the demo, as a journey needs it. */
+export interface Family {
+  athleteId: string;
+  name: string;
+  guardianEmail: string;
+}
+
+/** An athlete of the demo coach with room for three corrections, nothing under way, and a guardian who signs in. */
+export function chooseFamily(): Family {
+  const sqlite = database();
+  const row = sqlite
+    .prepare(
+      `SELECT t.id AS athleteId, p.given_name || ' ' || p.family_name AS name, a.email AS guardianEmail
+       FROM athlete t JOIN person p ON p.id = t.person_id
+       JOIN account coach ON coach.person_id = t.coach_person_id
+       JOIN guardianship g ON g.athlete_id = t.id JOIN account a ON a.person_id = g.guardian_person_id
+       WHERE coach.email = 'coach@slabside.example' AND t.throws = 'right'
+         AND t.born_on BETWEEN '2013-11-26' AND '2016-11-25'
+         AND (SELECT count(*) FROM correction c WHERE c.athlete_id = t.id AND c.state IN ('given', 'showing')) <= 2
+         AND NOT EXISTS (SELECT 1 FROM round r WHERE r.athlete_id = t.id
+                         AND r.state NOT IN ('settled', 'withdrawn', 'lapsed'))
+         AND NOT EXISTS (SELECT 1 FROM pain_report pain WHERE pain.athlete_id = t.id)
+       ORDER BY t.id LIMIT 1`,
+    )
+    .get() as Family | undefined;
+  sqlite.close();
+  if (!row) throw new Error("The demo has no family that fits the journey.");
+  return row;
+}
+
+/** The database of the academy under test, to look at only. */
+export function database() {
+  return new Database(`${process.env.SLABSIDE_E2E_FOLDER}/data/slabside.sqlite`, { readonly: true });
+}
+
+/** Path of a drawn phone clip. */
+export function clipFile(which: "first" | "reply"): string {
+  return `${process.env.SLABSIDE_E2E_FOLDER}/${which}.mp4`;
+}
+
+/** The true frames of its events, from the sidecar. */
+export function eventFrames(which: "first" | "reply"): Record<string, number> {
+  return JSON.parse(readFileSync(clipFile(which).replace(".mp4", ".json"), "utf8")).events;
+}
+
+/** When a session starts, in epoch milliseconds. */
+export function startOf(sessionId: string): number {
+  const sqlite = database();
+  const row = sqlite.prepare("SELECT starts_at_ms AS startsAtMs FROM session WHERE id = ?").get(sessionId);
+  sqlite.close();
+  return (row as { startsAtMs: number }).startsAtMs;
+}

@@ -1,0 +1,44 @@
+import type { Locator, Page } from "@playwright/test";
+import { expect } from "./academy";
+
+/** The event frames of a drawn clip, counted from 0, as its sidecar of the truth has them. */
+const EVENTS = {
+  "First movement": "first_movement",
+  "Peak knee height": "peak_knee_height",
+  "Front foot contact": "front_foot_contact",
+  "Ball release": "ball_release",
+  Finish: "finish",
+} as const;
+
+/** Does something that changes the draft and waits until that is saved, which takes no button. */
+export async function saved(page: Page, change: () => Promise<void>) {
+  const save = page.waitForResponse((answer) => answer.url().includes("reviews.saveDraft"), {
+    timeout: 5000,
+  });
+  await change();
+  expect((await save).ok()).toBe(true);
+}
+
+/** Opens a phase of the delivery's outline. */
+export async function openPhase(page: Page, phase: string) {
+  const button = page.getByRole("button", { name: new RegExp(`^${phase} `) });
+  if ((await button.getAttribute("aria-expanded")) !== "true") await button.click();
+}
+
+/** Steps to each event's frame and marks it; the player must show the very frame that was asked for. */
+export async function markEvents(scope: Page | Locator, events: Record<string, number>) {
+  for (const [words, event] of Object.entries(EVENTS)) {
+    const frame = events[event] ?? 0;
+    await scope.getByRole("slider", { name: "Frame" }).fill(String(frame));
+    await expect(scope.getByText(`frame ${frame + 1} /`)).toBeVisible();
+    await scope.getByRole("button", { name: `Mark: ${words} on frame ${frame + 1}` }).click();
+    await expect(scope.getByRole("button", { name: `${words}, frame ${frame + 1}: show` })).toBeVisible();
+  }
+}
+
+/** Types into a number field. */
+export async function setNumber(scope: Page | Locator, name: string, value: string) {
+  const field = scope.getByRole("textbox", { name });
+  await field.fill(value);
+  await field.blur();
+}
