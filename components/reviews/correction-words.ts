@@ -19,9 +19,9 @@ export function happeningInWords(happening: CorrectionView["happenings"][number]
   return `${day}: ${HAPPENING_WORDS[happening.kind]}.${reason === "" ? "" : ` ${reason}`}`;
 }
 
-/** How often a correction's drill was practised. @example "practised on 4 days, last Tue 1 Dec" */
+/** How often a correction's drill was practised. @example "4 days, last Tue 1 Dec" */
 export function practiceInWords(practisedOn: readonly string[]): string {
   const last = practisedOn.at(-1);
-  if (last === undefined) return "no practice ticked";
-  return `practised on ${practisedOn.length === 1 ? "1 day" : `${practisedOn.length} days`}, last ${dayInWords(last)}`;
+  if (last === undefined) return "none ticked";
+  return `${practisedOn.length === 1 ? "1 day" : `${practisedOn.length} days`}, last ${dayInWords(last)}`;
 }

@@ -44,7 +44,8 @@ export function ReadingPractice(props: ReadingPracticeProps) {
   return (
     <div className={styles.ticks}>
       <p className={styles.ticksLabel}>
-        {mayTick ? "Tick the days you practised it" : "Practice"}: {practiceInWords(ticked)}
+        {mayTick ? "Tick the days you practised it" : "Days practised"}
+        {ticked.length > 0 ? `: ${practiceInWords(ticked)}` : ""}
       </p>
       {/* biome-ignore lint/a11y/useSemanticElements: a fieldset would be announced as part of a form */}
       <div className={styles.days} role="group" aria-label={`Practice of ${name}`}>

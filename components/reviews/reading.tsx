@@ -26,7 +26,7 @@ export interface ReadingProps {
 
 /** A round as the family reads it: the clip above, and each correction opens on its frame. */
 export function Reading({ reading, mayTick }: ReadingProps) {
-  const [first, ...others] = reading.clips;
+  const [first, ...others] = inOrderOfUse(reading);
   if (first) return <WithClips reading={reading} mayTick={mayTick} clips={[first, ...others]} />;
   return <Notice isStatic>There is no clip in this round any more.</Notice>;
 }
@@ -66,7 +66,7 @@ function WithClips({
           key={each.id}
           number={isNumbered ? index + 1 : null}
           correction={each}
-          clip={clips.find((one) => one.id === each.clipId)}
+          clip={reading.clips.find((one) => one.id === each.clipId)}
           isCurrent={current === each.id}
           onShow={() => show(each)}
           onPlaySlowly={() => playSlowly(each)}
@@ -94,7 +94,6 @@ function WithClips({
           {round.retakeReason}
         </Notice>
       ) : null}
-      <ReadingReply reading={reading} />
       {own.length > 0 ? (
         <Section title={`Work on ${countInWords(own.length)}`}>{list(own, true)}</Section>
       ) : null}
@@ -107,8 +106,16 @@ function WithClips({
         }}
       />
       <ReadingWords reading={reading} />
+      <ReadingReply reading={reading} />
     </>
   );
+}
+
+/** The round's own clips first; those of earlier rounds only while their film is kept. */
+function inOrderOfUse({ clips, round }: ReadingView): ClipView[] {
+  const own = clips.filter((clip) => clip.roundId === round.id);
+  const earlier = clips.filter((clip) => clip.roundId !== round.id && clip.state !== "expired");
+  return [...own, ...earlier];
 }
 
 /** The frames half a second before and after one, within the clip. */
@@ -132,16 +139,11 @@ interface ClipChoiceProps {
 }
 
 function ClipChoice({ clips, chosen, onChoose }: ClipChoiceProps) {
-  const label = (clip: ClipView) => {
-    const part = clip.part === "first" ? "sent" : "reply";
-    const alike = clips.filter((each) => each.part === clip.part && each.roundId === clip.roundId);
-    return `${clipName(clip, alike)}, ${clipFacts(clip)[0] ?? part}`;
-  };
   return (
     <RadioChoice
       className={styles.clips}
       label="Clip"
-      options={clips.map((clip) => ({ value: clip.id, label: label(clip) }))}
+      options={clips.map((clip) => ({ value: clip.id, label: clipName(clip, clips) }))}
       value={chosen}
       onChange={(clipId) => onChoose(clipId)}
     />

@@ -1,5 +1,5 @@
 "use client";
-import { type ReactNode, useRef, useState } from "react";
+import { useRef } from "react";
 import { useClipKeys } from "@/components/clips/use-clip-keys";
 import { useClipPair } from "@/components/clips/use-clip-pair";
 import { usePoster } from "@/components/clips/use-poster";
@@ -37,7 +37,6 @@ export function RoomCheck({ room, replies }: { room: RoomView; replies: Clips })
   const newer = useClipInHand(replies);
   const pair = useClipPair(older.player, newer.player);
   const sides = useRef<HTMLDivElement>(null);
-  const [trouble, setTrouble] = useState<ReactNode>(null);
   const written = draft.document.eventMarks;
   const oldMarks = marksOn(older.clip.id, room.eventMarks, written);
   const newMarks = marksOn(newer.clip.id, room.eventMarks, written);
@@ -128,7 +127,6 @@ export function RoomCheck({ room, replies }: { room: RoomView; replies: Clips })
         />
       </Section>
       <div className={styles.foot}>
-        {trouble ? <div className={styles.footTrouble}>{trouble}</div> : null}
         <RoomStatus status={draft.status} zone={room.zone} />
         <RoomSend
           roundId={room.round.id}
@@ -137,7 +135,6 @@ export function RoomCheck({ room, replies }: { room: RoomView; replies: Clips })
           words={checkWords(draft.document, room)}
           givenName={room.athlete.givenName}
           flush={draft.flush}
-          onTell={setTrouble}
         />
       </div>
     </>

@@ -15,17 +15,23 @@ import styles from "./room-slip.module.css";
 /** What a {@link RoomOpen} takes. */
 export interface RoomOpenProps {
   corrections: readonly CorrectionView[];
+  /** A heading of its own, with their number; left out under a section that says it. */
+  title?: string;
   /** Whether the reader may retire one. */
   mayRetire: boolean;
 }
 
 /** What the athlete already works on: it counts toward the most that may be open at a time. */
-export function RoomOpen({ corrections, mayRetire }: RoomOpenProps) {
+export function RoomOpen({ corrections, title, mayRetire }: RoomOpenProps) {
   const [retiring, setRetiring] = useState<CorrectionView | null>(null);
   if (corrections.length === 0) return null;
   return (
     <>
-      <h3 className={styles.sub}>Open already ({corrections.length})</h3>
+      {title ? (
+        <h3 className={styles.sub}>
+          {title} ({corrections.length})
+        </h3>
+      ) : null}
       <ul className={styles.list}>
         {corrections.map((each) => (
           <li key={each.id} className={styles.entry}>
@@ -37,7 +43,9 @@ export function RoomOpen({ corrections, mayRetire }: RoomOpenProps) {
               </Button>
             ) : null}
             <span className={styles.detail}>
-              {each.checkpointName}, {PHASE_WORDS[each.phase].toLowerCase()}, since {dayInWords(each.givenOn)}{" "}
+              {each.checkpointName}, {PHASE_WORDS[each.phase].toLowerCase()}, since {dayInWords(each.givenOn)}
+            </span>
+            <span className={styles.detail}>
               <CorrectionMark state={each.state} cameBack={each.cameBack} />
             </span>
           </li>

@@ -1,6 +1,4 @@
 "use client";
-import type { ReactNode } from "react";
-import { useState } from "react";
 import { useClipKeys } from "@/components/clips/use-clip-keys";
 import { Button } from "@/components/ui/button";
 import { LinkButton } from "@/components/ui/link-button";
@@ -23,7 +21,6 @@ import { markedBeside, useClipInHand } from "./use-clip-in-hand";
 /** A round as it is looked at: before it is taken, while another coach has it, and after it was sent. */
 export function RoomReading({ room, clips }: { room: RoomView; clips: readonly [ClipView, ...ClipView[]] }) {
   const { clip, player, goTo } = useClipInHand(clips);
-  const [trouble, setTrouble] = useState<ReactNode>(null);
   const marks = marksOn(clip.id, room.eventMarks, room.reviewDraft?.document.eventMarks ?? []);
   const open = room.corrections.filter((each) => isOpen(each.state));
   useClipKeys({
@@ -37,8 +34,7 @@ export function RoomReading({ room, clips }: { room: RoomView; clips: readonly [
   return (
     <>
       <div className={styles.notices}>
-        <WaysOn room={room} openCount={open.length} onTell={setTrouble} />
-        {trouble}
+        <WaysOn room={room} openCount={open.length} />
       </div>
       <div className={styles.room}>
         <RoomClip
@@ -76,11 +72,10 @@ export function RoomReading({ room, clips }: { room: RoomView; clips: readonly [
 interface WaysOnProps {
   room: RoomView;
   openCount: number;
-  onTell: (trouble: ReactNode) => void;
 }
 
 /** What can be done with the round from here, by where it stands. */
-function WaysOn({ room, openCount, onTell }: WaysOnProps) {
+function WaysOn({ room, openCount }: WaysOnProps) {
   const { round, athlete, coachName, isMine } = room;
   if (round.state === "received" && room.isCoach) return <Take room={room} />;
   if ((round.state === "taken" || round.state === "answered") && !isMine) {
@@ -103,7 +98,6 @@ function WaysOn({ room, openCount, onTell }: WaysOnProps) {
             words="Nothing was open any more."
             givenName={athlete.givenName}
             flush={async () => 0}
-            onTell={onTell}
           />
         }
       >

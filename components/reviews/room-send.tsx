@@ -18,9 +18,8 @@ export interface RoomSendProps {
   /** What the family will read. */
   words: string;
   givenName: string;
+  /** Saves what is not saved. @returns the version on the server, or null when it could not be saved */
   flush: () => Promise<number | null>;
-  /** Where what is in the way is told. */
-  onTell: (trouble: React.ReactNode) => void;
 }
 
 const WORDS = {
@@ -42,17 +41,21 @@ const WORDS = {
 
 /** The one way on: says what is missing, or shows what the family will read and asks once. */
 export function RoomSend(props: RoomSendProps) {
-  const { roundId, act, missing, words, givenName, flush, onTell } = props;
+  const { roundId, act, missing, words, givenName, flush } = props;
   const [isAsking, setAsking] = useState(false);
   const [isSaving, setSaving] = useState(false);
+  /** Once sending was tried, what is missing stays in sight until it is there. */
+  const [wasTried, setTried] = useState(false);
+  const [isUnsaved, setUnsaved] = useState(false);
   const text = WORDS[act];
   const command = useCommand((api, input: { roundId: string; version: number }, once) =>
     act === "send" ? api.reviews.send.mutate(input, once) : api.reviews.settle.mutate(input, once),
   );
 
   function ask() {
-    onTell(missing.length > 0 ? <Missing title={text.missing} missing={missing} /> : null);
     command.clear();
+    setUnsaved(false);
+    setTried(true);
     setAsking(missing.length === 0);
   }
 
@@ -62,12 +65,7 @@ export function RoomSend(props: RoomSendProps) {
     setSaving(false);
     if (version === null) {
       setAsking(false);
-      onTell(
-        <Notice kind="refusal">
-          It is not saved yet, so it was not sent. It will be tried again by itself.
-        </Notice>,
-      );
-      return;
+      return setUnsaved(true);
     }
     if (!(await command.run({ roundId, version }))) return;
     setAsking(false);
@@ -76,6 +74,12 @@ export function RoomSend(props: RoomSendProps) {
 
   return (
     <>
+      {wasTried && missing.length > 0 ? <Missing title={text.missing} missing={missing} /> : null}
+      {isUnsaved ? (
+        <Notice kind="refusal" className={styles.footTrouble}>
+          It is not saved yet, so it was not sent. Try again once it says that it is saved.
+        </Notice>
+      ) : null}
       <Button variant="primary" onPress={ask}>
         {text.button}
       </Button>
@@ -101,7 +105,7 @@ export function RoomSend(props: RoomSendProps) {
 
 function Missing({ title, missing }: { title: string; missing: readonly string[] }) {
   return (
-    <Notice kind="attention" title={title}>
+    <Notice kind="attention" title={title} className={styles.footTrouble}>
       <ul className={styles.missing}>
         {missing.map((each) => (
           <li key={each}>{each}</li>

@@ -33,11 +33,13 @@ export function RoomSent({ room, onOpen }: RoomSentProps) {
         >
           <CorrectionList room={room} corrections={correctionsIn(room, sent)} onOpen={onOpen} />
           {sent.keeps.length > 0 ? (
-            <ul className={styles.list}>
+            <ul className={styles.list} aria-label="Keep">
               {sent.keeps.map((keep) => (
                 <li key={keep.id} className={styles.entry}>
-                  <span>Keep</span>
-                  <span>{keep.text}</span>
+                  <span aria-hidden="true">–</span>
+                  <span>
+                    <b>Keep</b> {keep.text}
+                  </span>
                   <FrameLink clipId={keep.clipId} frame={keep.frame} onOpen={onOpen} />
                 </li>
               ))}
@@ -49,7 +51,7 @@ export function RoomSent({ room, onOpen }: RoomSentProps) {
               Added {momentInWords(each.atMs, room.zone)} by {each.coachName}: {each.text}
             </p>
           ))}
-          {room.isMine ? <AddendumForm reviewId={sent.id} /> : null}
+          {room.isMine && sent === room.sent.at(-1) ? <AddendumForm reviewId={sent.id} /> : null}
         </Section>
       ))}
     </>
@@ -76,14 +78,16 @@ function CorrectionList(props: RoomSentProps & { corrections: readonly Correctio
           <FrameLink clipId={each.clipId} frame={each.frame} onOpen={onOpen} />
           <p className={styles.detail}>
             {each.checkpointName}, {PHASE_WORDS[each.phase].toLowerCase()}
-            {each.drill ? `. Drill: ${each.drill}` : ""}{" "}
+            {each.drill ? `. Drill: ${each.drill}` : ""}
+          </p>
+          <p className={styles.detail}>
             <CorrectionMark state={each.state} cameBack={each.cameBack} />
           </p>
           <ul className={styles.history}>
             {each.happenings.slice(1).map((one) => (
               <li key={`${one.atMs} ${one.kind}`}>{happeningInWords(one, room.zone)}</li>
             ))}
-            <li className={styles.detail}>{practiceInWords(each.practisedOn)}</li>
+            <li className={styles.detail}>Practice: {practiceInWords(each.practisedOn)}</li>
           </ul>
         </li>
       ))}

@@ -48,7 +48,7 @@ export function RoomVerdict(props: RoomVerdictProps) {
           <p className={styles.detail}>
             <CorrectionMark state={correction.state} cameBack={correction.cameBack} />
           </p>
-          <p className={styles.detail}>{practiceInWords(correction.practisedOn)}</p>
+          <p className={styles.detail}>Practice: {practiceInWords(correction.practisedOn)}</p>
           {correction.happenings.slice(1).map((one) => (
             <p key={`${one.atMs} ${one.kind}`} className={styles.detail}>
               {happeningInWords(one, zone)}

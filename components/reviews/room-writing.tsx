@@ -1,5 +1,5 @@
 "use client";
-import { type ReactNode, useState } from "react";
+import { useState } from "react";
 import { useClipKeys } from "@/components/clips/use-clip-keys";
 import { Section } from "@/components/ui/section";
 import type { ClipView, RoomView } from "@/server/api/reviews/shapes";
@@ -28,7 +28,6 @@ export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [
   const { document, change } = draft;
   const { clip, player, goTo } = useClipInHand(clips);
   const [phase, setPhase] = useState<Phase | null>("wind_up");
-  const [trouble, setTrouble] = useState<ReactNode>(null);
   const marks = marksOn(clip.id, room.eventMarks, document.eventMarks);
   const recap = recapIn(document, room.checkpoints);
   const open = room.corrections.filter((each) => isOpen(each.state));
@@ -97,12 +96,11 @@ export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [
               }}
             />
             <RoomOwnKeeps {...{ draft, place, phase }} />
-            <RoomOpen corrections={open} mayRetire />
+            <RoomOpen title="Open already" corrections={open} mayRetire />
           </Section>
         </div>
       </div>
       <div className={styles.foot}>
-        {trouble ? <div className={styles.footTrouble}>{trouble}</div> : null}
         <div className={styles.footWords}>
           <RoomStatus status={draft.status} zone={room.zone} />
           <span>
@@ -116,7 +114,6 @@ export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [
           words={recapInWords(recap)}
           givenName={room.athlete.givenName}
           flush={draft.flush}
-          onTell={setTrouble}
         />
       </div>
     </>

@@ -6,6 +6,7 @@ import { ROUND_STATE_WORDS } from "@/server/domain/reviews/round-in-words";
 import { momentInWords, spanInWords } from "@/server/domain/time/words";
 import { RoomCheck } from "./room-check";
 import { RoomReading } from "./room-reading";
+import { RoomRetake } from "./room-retake";
 import { RoomWriting } from "./room-writing";
 
 /** The review room of one round, by where it stands and whose it is. */
@@ -23,6 +24,11 @@ export function Room({ room, nowMs }: { room: RoomView; nowMs: number }) {
             <Link href={`/athletes/${athlete.athleteId}`}>{athlete.name}</Link>, {athlete.ageYears}, throws{" "}
             {athlete.throws}-handed. {standsInWords(room, nowMs)}
           </>
+        }
+        actions={
+          room.isMine && (round.state === "taken" || isCheck) ? (
+            <RoomRetake roundId={round.id} athleteName={athlete.name} />
+          ) : null
         }
       />
       <Body room={room} isCheck={isCheck} />
