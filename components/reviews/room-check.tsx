@@ -31,7 +31,7 @@ export function RoomCheck({ room, replies }: { room: RoomView; replies: Clips })
   const isNew = (clip: ClipView) => replies.some((each) => each.id === clip.id);
   const isOwn = (clip: ClipView) => clip.roundId === room.round.id;
   const [oldest, ...others] = room.clips
-    .filter((clip) => !isNew(clip))
+    .filter((clip) => !isNew(clip) && (isOwn(clip) || clip.state !== "expired"))
     .sort((a, b) => Number(isOwn(b)) - Number(isOwn(a)));
   const older = useClipInHand(oldest ? [oldest, ...others] : replies);
   const newer = useClipInHand(replies);

@@ -1,5 +1,5 @@
 "use client";
-import type { ReactNode } from "react";
+import { type ReactNode, useEffect, useRef } from "react";
 import { Button } from "react-aria-components/Button";
 import type { MarkedFrames } from "@/components/clips/event-strip";
 import { type Checkpoint, canBeJudgedFrom } from "@/server/domain/mechanics/checkpoint";
@@ -36,8 +36,17 @@ export interface RoomOutlineProps {
 
 /** The delivery by its phases: choosing one moves the clip to the moment that opens it. */
 export function RoomOutline(props: RoomOutlineProps) {
+  const outline = useRef<HTMLOListElement>(null);
+  const { phase: open } = props;
+  const before = useRef(open);
+  useEffect(() => {
+    if (before.current === open) return;
+    before.current = open;
+    // Closing the phase above it moves the opened one: it is brought back into sight.
+    outline.current?.querySelector("[aria-expanded=true]")?.scrollIntoView({ block: "nearest" });
+  }, [open]);
   return (
-    <ol className={styles.outline}>
+    <ol ref={outline} className={styles.outline}>
       {DELIVERY_PHASES.map((phase) => (
         <li key={phase} className={styles.phase}>
           <PhaseHead {...props} own={phase} />

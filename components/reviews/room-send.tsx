@@ -69,6 +69,8 @@ export function RoomSend(props: RoomSendProps) {
     }
     if (!(await command.run({ roundId, version }))) return;
     setAsking(false);
+    // What comes next stands at the head of the page.
+    window.scrollTo({ top: 0 });
     showToast({ text: text.done });
   }
 

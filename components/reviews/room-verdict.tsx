@@ -103,9 +103,9 @@ export function RoomVerdict(props: RoomVerdictProps) {
 
 type Chosen = { clipId: string | null; frame: number | null } | undefined;
 
-/** The first verdict takes the frame in sight with it; later ones leave the chosen frame alone. */
+/** The first verdict takes the frame in sight with it, unless the clip was never moved; later ones leave it alone. */
 function frameOf(verdict: Chosen, here: ClipPlace): ClipPlace | object {
-  return verdict?.clipId ? {} : here;
+  return verdict?.clipId || here.frame === 0 ? {} : here;
 }
 
 function OldAndNew(props: RoomVerdictProps & { chosen: Chosen; here: ClipPlace }) {
