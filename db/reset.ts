@@ -14,4 +14,6 @@ for (const name of [
 ]) {
   rmSync(`${env.dataFolder}/${name}`, { recursive: true, force: true });
 }
-console.log(`Emptied ${env.dataFolder}. npm start fills it with the demo again, npm start -- --empty begins an academy of your own.`);
+console.log(
+  `Emptied ${env.dataFolder}. npm start fills it with the demo again, npm start -- --empty begins an academy of your own.`,
+);
