@@ -20,11 +20,6 @@ const settings = earlySettings();
 warnWhenOpen(settings);
 checkDataFolder(settings.dataFolder);
 await checkPort(settings.port, settings.host);
-const kind = academyKind(settings.dataFolder, wantsEmpty);
-
-await installIfNeeded();
-if (!isDevelopment) await buildIfNeeded();
-
 const environment = {
   NODE_ENV: isDevelopment ? "development" : "production",
   NEXT_TELEMETRY_DISABLED: "1",
@@ -34,6 +29,11 @@ const environment = {
   AUTH_SECRET: authSecret(settings.dataFolder),
   NEXTAUTH_URL: settings.publicUrl,
 };
+
+await installIfNeeded();
+await step("server/env.ts", "The settings could not be read.");
+const kind = academyKind(settings.dataFolder, wantsEmpty);
+if (!isDevelopment) await buildIfNeeded();
 
 await step("db/migrate.ts", "The database could not be made ready.");
 if (kind === "demo") await step("seed/run.ts", "The demo academy could not be filled in.");
@@ -59,14 +59,14 @@ server.on("exit", (code) => process.exit(code ?? 0));
 await untilItAnswers();
 tellWhere();
 
-/** Runs one of the project's own scripts, and stops with its first line when it fails. */
+/** Runs one of the project's own scripts, and stops with what it says of a bad setting, else with all it printed. */
 async function step(script, whatFailed) {
   const { code, printed } = await runCommand(process.execPath, [...withTypeScript, script], {
     quiet: true,
     environment,
   });
   if (code === 0) return;
-  const bad = /(Bad setting\..*)/.exec(printed)?.[1];
+  const bad = /^Error: (Bad setting\..*)/m.exec(printed)?.[1];
   if (bad) stop(bad);
   say(printed.trim());
   stop(whatFailed);

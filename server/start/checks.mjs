@@ -75,12 +75,13 @@ export function academyKind(folder, wantsEmpty) {
   return kind;
 }
 
-/** A word on opening the port beyond this machine. */
+/** A word on opening the port beyond this machine, which needs the address that people type. */
 export function warnWhenOpen({ isOpen, host }) {
   if (!isOpen) return;
+  if (!process.env.PUBLIC_URL) {
+    stop("Bad setting. PUBLIC_URL: needed when HOST opens the port, such as https://academy.example");
+  }
   say(
     `HOST is ${host}: other devices can reach this. Phones send video and cookies safely only over TLS, so put a proxy with a certificate in front and set PUBLIC_URL to its https address.`,
   );
-  if (!process.env.PUBLIC_URL)
-    stop("Bad setting. PUBLIC_URL: needed when HOST opens the port, such as https://academy.example");
 }
