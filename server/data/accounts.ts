@@ -42,9 +42,7 @@ export async function listSignIns(db: Db, personId: string, nowMs: number) {
   return db
     .select({ id: signIn.id, device: signIn.device, createdAtMs: signIn.createdAtMs })
     .from(signIn)
-    .where(
-      and(eq(signIn.personId, personId), isNull(signIn.endedAtMs), gt(signIn.expiresAtMs, nowMs)),
-    )
+    .where(and(eq(signIn.personId, personId), isNull(signIn.endedAtMs), gt(signIn.expiresAtMs, nowMs)))
     .orderBy(asc(signIn.createdAtMs));
 }
 

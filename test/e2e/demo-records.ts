@@ -53,3 +53,33 @@ export function startOf(sessionId: string): number {
   sqlite.close();
   return (row as { startsAtMs: number }).startsAtMs;
 }
+
+/** The first column of the first row that a query finds; fails, naming the query, when there is none. */
+export function idOf(query: string, ...values: string[]): string {
+  const sqlite = database();
+  const id = sqlite
+    .prepare(query)
+    .pluck()
+    .get(...values);
+  sqlite.close();
+  if (typeof id !== "string") throw new Error(`The demo has nothing for: ${query} ${values.join(", ")}`);
+  return id;
+}
+
+/** The person behind a sign-in of the demo. */
+export const personOf = (who: string): string =>
+  idOf("SELECT person_id FROM account WHERE email = ?", `${who}@slabside.example`);
+
+/** The athletes whose screens a guardian or an athlete of the demo opens, youngest first. */
+export function athletesOf(who: "guardian" | "athlete"): string[] {
+  const sqlite = database();
+  const ids = sqlite
+    .prepare(
+      `SELECT t.id FROM athlete t LEFT JOIN guardianship g ON g.athlete_id = t.id
+       WHERE ? IN (t.person_id, g.guardian_person_id) GROUP BY t.id ORDER BY t.born_on DESC`,
+    )
+    .pluck()
+    .all(personOf(who));
+  sqlite.close();
+  return ids as string[];
+}

@@ -33,6 +33,7 @@ async function start(settings: Record<string, string>, words: string[] = []): Pr
   const child = spawn(process.execPath, ["server/start.mjs", ...words], {
     cwd: home,
     env: {
+      NODE_ENV: "production",
       PATH: process.env.PATH,
       HOME: process.env.HOME,
       PORT: await freePort(),
