@@ -2,8 +2,8 @@ import { STARTING_LIBRARY } from "@/server/domain/mechanics/starting-library";
 import { STARTING_SETTINGS } from "@/server/domain/people/academy-settings";
 import { WHO } from "./academy";
 import type { AthleteRecord } from "./athlete-record";
+import type { ExampleInput } from "./example-input";
 import { ownersOf } from "./owners";
-import type { ExampleInput } from "./procedure-inputs";
 
 const nothing = () => ({});
 const PHRASE = "four unrelated words here";

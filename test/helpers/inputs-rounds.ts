@@ -1,7 +1,7 @@
 import { STARTING_LIBRARY } from "@/server/domain/mechanics/starting-library";
 import { EMPTY_REVIEW_DRAFT } from "@/server/domain/reviews/draft";
 import { WHO } from "./academy";
-import type { ExampleInput } from "./procedure-inputs";
+import type { ExampleInput } from "./example-input";
 
 /** Clips, rounds, reviews, practice and throwing. */
 export const ROUND_INPUTS: Record<string, ExampleInput> = {

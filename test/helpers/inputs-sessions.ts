@@ -1,8 +1,8 @@
 import { instantOf } from "@/server/domain/time/calendar-day";
 import { WHO, ZONE } from "./academy";
 import type { AthleteRecord } from "./athlete-record";
+import type { ExampleInput } from "./example-input";
 import { ownersOf } from "./owners";
-import type { ExampleInput } from "./procedure-inputs";
 
 function bookingOf(record: AthleteRecord) {
   const { coach, lane, guardian } = ownersOf(record.athleteId);
