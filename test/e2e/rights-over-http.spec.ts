@@ -19,7 +19,7 @@ const MAY: Record<"child" | "athlete", Partial<Record<Action, readonly string[]>
   athlete: {
     "clip.send": ["athlete"],
     "clip.watch": ["admin", "coach", "athlete"],
-    "clip.poster": ["coach", "athlete"],
+    "clip.poster": ["coach"],
     "ledger.export": ["admin"],
   },
 };
