@@ -1,6 +1,8 @@
+import { readFileSync } from "node:fs";
 import type { Locator, Page } from "@playwright/test";
-import { expect, expectAccessible, test } from "./academy";
-import { chooseFamily, clipFile, eventFrames, type Family } from "./demo-records";
+import { parse } from "csv-parse/sync";
+import { type Academy, expect, expectAccessible, test } from "./academy";
+import { chooseFamily, clipFile, database, eventFrames, type Family, startOf } from "./demo-records";
 import { markEvents, openPhase, saved, setNumber } from "./hands";
 
 const PHONE = { width: 390, height: 844 };
@@ -13,7 +15,9 @@ const GIVEN = [
   { phase: "Acceleration", checkpoint: "Front knee firms from contact to release" },
 ];
 
-test("a clip from a phone becomes corrections, a reply, a check and a session", async ({ academy }) => {
+test("a clip from a phone becomes corrections, a reply, a check, a session, a log and a line of the month", async ({
+  academy,
+}) => {
   test.setTimeout(600_000);
   const family = chooseFamily();
   const guardian = await academy.as({ email: family.guardianEmail }, PHONE);
@@ -27,8 +31,11 @@ test("a clip from a phone becomes corrections, a reply, a check and a session", 
   await test.step("the guardian answers with a new clip", () => sendClip(guardian, family, "reply", roundId));
   await test.step("the coach checks whether each correction took", () => check(coach, roundId));
   await test.step("the guardian logs a game", () => logGame(guardian, family));
-  await test.step("the coach books: refused by the arm, then a time that fits", () =>
+  const sessionId = await test.step("the coach books: refused by the arm, then a time that fits", () =>
     book(coach, family, roundId));
+  await test.step("the coach checks in and logs the session", () => logSession(coach, academy, sessionId));
+  await test.step("the admin exports the month, and it adds up", () =>
+    exportMonth(academy, family, sessionId));
 });
 
 async function sendClip(page: Page, family: Family, which: "first" | "reply", roundId: string | null) {
@@ -154,4 +161,61 @@ async function book(page: Page, family: Family, roundId: string): Promise<string
   await expect(page.getByRole("heading", { name: "Who comes, and what do we work on?" })).toBeVisible();
   await expectAccessible(page);
   return new URL(page.url()).pathname.split("/").at(-1) ?? "";
+}
+
+/** The clock goes to the session's start: asked first, then logged with one correction seen to hold. */
+async function logSession(page: Page, academy: Academy, sessionId: string) {
+  academy.setClock(startOf(sessionId) + 60_000);
+  await page.goto(`/calendar/${sessionId}`);
+  const asked = page.getByRole("form", { name: /^Check in / });
+  await asked
+    .getByRole("radiogroup", { name: /^Thrown since/ })
+    .getByText("No", { exact: true })
+    .click();
+  await asked
+    .getByRole("radiogroup", { name: "Does anything hurt?" })
+    .getByText("No", { exact: true })
+    .click();
+  await asked.getByRole("button", { name: "Record the check-in" }).click();
+  const log = page.getByRole("form", { name: "Log the session" });
+  await setNumber(log, "Pitches thrown", "18");
+  await log
+    .getByRole("radiogroup", { name: "Gaze level and on the plate" })
+    .getByText("Holds now", { exact: true })
+    .click();
+  await log.getByRole("button", { name: "Log the session" }).click();
+  await expect(page.getByText("Logged: throws and charges are written down.")).toBeVisible();
+  const sqlite = database();
+  const held = sqlite
+    .prepare(
+      "SELECT c.state FROM session_work w JOIN session_log l ON l.id = w.session_log_id JOIN correction c ON c.id = w.correction_id WHERE l.session_id = ? AND w.outcome = 'confirmed'",
+    )
+    .all(sessionId);
+  const thrown = sqlite.prepare("SELECT pitches FROM throw_entry WHERE session_id = ?").all(sessionId);
+  sqlite.close();
+  expect(held).toEqual([{ state: "held" }]);
+  expect(thrown).toEqual([{ pitches: 18 }]);
+}
+
+/** The file has the session's row, and its total is the sum of its rows to the cent. */
+async function exportMonth(academy: Academy, family: Family, sessionId: string) {
+  const month = new Date(startOf(sessionId)).toISOString().slice(0, 7);
+  const admin = await academy.as("admin");
+  await admin.goto(`/ledger?month=${month}`);
+  await expectAccessible(admin);
+  const download = admin.waitForEvent("download");
+  await admin.getByRole("link", { name: /export/i }).click();
+  const rows: Record<string, string>[] = parse(readFileSync(await (await download).path(), "utf8"), {
+    columns: true,
+    bom: true,
+  });
+  const own = rows.filter((row) => Object.values(row).includes(sessionId));
+  expect(own).toHaveLength(1);
+  expect(Object.values(own[0] ?? {})).toEqual(expect.arrayContaining([family.name, "18"]));
+  const isTotal = (row: Record<string, string>) => Object.values(row)[0] === "Total";
+  const cents = (row: Record<string, string>) => Math.round(Number(row.Amount) * 100);
+  const total = rows.filter(isTotal).reduce((sum, row) => sum + cents(row), 0);
+  const summed = rows.filter((row) => !isTotal(row)).reduce((sum, row) => sum + cents(row), 0);
+  expect(summed).toBeGreaterThan(0);
+  expect(total).toBe(summed);
 }
