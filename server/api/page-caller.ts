@@ -2,6 +2,7 @@ import "server-only";
 import { TRPCError } from "@trpc/server";
 import { notFound, redirect } from "next/navigation";
 import { cache } from "react";
+import { pageFault } from "./page-fault";
 import { requestContext } from "./request-context";
 import { appRouter } from "./root";
 import { createCallerFactory } from "./trpc";
@@ -27,7 +28,7 @@ export async function pageNowMs(): Promise<number> {
 
 /**
  * Awaits what a page reads: not signed in leads to the sign-in page, what is not there (or not this caller's) to the
- * not-found page.
+ * not-found page, anything else to the page of last resort with the number it is logged under.
  */
 export async function read<Answer>(
   ask: (caller: Awaited<ReturnType<typeof pageCaller>>) => Promise<Answer>,
@@ -38,6 +39,6 @@ export async function read<Answer>(
     if (error instanceof TRPCError && error.code === "UNAUTHORIZED") redirect("/sign-in");
     if (error instanceof TRPCError && (error.code === "NOT_FOUND" || error.code === "BAD_REQUEST"))
       notFound();
-    throw error;
+    throw pageFault(error);
   }
 }

@@ -48,12 +48,8 @@ export function command<In extends z.ZodType, Out extends z.ZodType, Prepared = 
       const prepared = (await definition.prepare?.(parsed, ctx)) as Prepared;
       return unitOfWork(ctx.connections, async (tx) => {
         const scope = await authorise(definition, ctx, tx, parsed);
-        return once(
-          tx,
-          ctx,
-          path,
-          parsed,
-          async () => (await definition.run(scope, parsed, prepared)) as never,
+        return once(tx, ctx, path, parsed, async () =>
+          whole(definition, await definition.run(scope, parsed, prepared)),
         );
       });
     }),
@@ -81,12 +77,8 @@ export function openCommand<In extends z.ZodType, Out extends z.ZodType, Prepare
       const parsed = input as z.output<In>;
       const prepared = (await definition.prepare?.(parsed, ctx)) as Prepared;
       return unitOfWork(ctx.connections, async (tx) =>
-        once(
-          tx,
-          ctx,
-          path,
-          parsed,
-          async () => (await definition.run(openScope(ctx, tx), parsed, prepared)) as never,
+        once(tx, ctx, path, parsed, async () =>
+          whole(definition, await definition.run(openScope(ctx, tx), parsed, prepared)),
         ),
       );
     }),
@@ -103,6 +95,11 @@ function declared<In extends z.ZodType, Out extends z.ZodType>(definition: {
     .meta({ action: definition.action, aboutAthlete: definition.athlete !== undefined })
     .input(definition.input)
     .output(definition.output);
+}
+
+/** The answer as the wire will carry it, held to its shape while what was written can still be taken back. */
+function whole<Out extends z.ZodType>({ output }: { output: Out }, answer: z.input<Out>): never {
+  return output.parse(answer) as never;
 }
 
 function openScope(context: Context, db: Db): OpenScope {

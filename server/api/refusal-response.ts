@@ -1,8 +1,7 @@
-import { randomBytes } from "node:crypto";
 import { TRPCError } from "@trpc/server";
 import { getHTTPStatusCodeFromError } from "@trpc/server/http";
 import { Refusal } from "@/server/domain/errors/refusal";
-import { log } from "@/server/log";
+import { logFault } from "@/server/log-fault";
 import { REFUSAL_CODES } from "./refusal-codes";
 
 const HEADERS = { "cache-control": "no-store", "x-content-type-options": "nosniff" };
@@ -18,8 +17,7 @@ export function refusalResponse(refusal: Refusal): Response {
 /** Whatever a route handler threw: a refusal in its words, anything else logged under a number the caller is told. */
 export function faultResponse(error: unknown, path: string): Response {
   if (error instanceof Refusal) return refusalResponse(error);
-  const reference = randomBytes(4).toString("hex");
-  log.error({ reference, path, cause: error }, "a route handler failed");
+  const reference = logFault(error, { path }, "a route handler failed");
   const sentence = `Something went wrong here, not with you. Nothing was kept. Try again; if it stays, tell the academy this number: ${reference}.`;
   return Response.json({ problem: "fault", sentence }, { status: 500, headers: HEADERS });
 }

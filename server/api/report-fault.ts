@@ -1,11 +1,9 @@
-import { randomBytes } from "node:crypto";
 import type { TRPCError } from "@trpc/server";
-import { log } from "@/server/log";
+import { logFault } from "@/server/log-fault";
 
 /** Logs a broken invariant with its cause, and gives the caller a reference number in place of the details. */
 export function reportFault(error: TRPCError, path: string): void {
   if (error.code !== "INTERNAL_SERVER_ERROR") return;
-  const reference = randomBytes(4).toString("hex");
-  log.error({ reference, path, cause: error.cause ?? error }, "a procedure failed");
+  const reference = logFault(error.cause ?? error, { path }, "a procedure failed");
   error.message = `Something went wrong here, not with you. Nothing was saved. Try again; if it stays, tell the academy this number: ${reference}.`;
 }

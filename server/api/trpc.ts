@@ -19,7 +19,9 @@ const t = initTRPC
     transformer: superjson,
     errorFormatter({ shape, error }) {
       const refusal = error.cause instanceof Refusal ? error.cause : null;
-      const fields = error.cause instanceof z.ZodError ? fieldProblems(error.cause) : null;
+      /* Only input is told field by field: a record or an answer that breaks its own shape is a fault. */
+      const isInput = error.code === "BAD_REQUEST" && error.cause instanceof z.ZodError;
+      const fields = isInput ? fieldProblems(error.cause) : null;
       return {
         ...shape,
         message:

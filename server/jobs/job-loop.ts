@@ -1,4 +1,4 @@
-import { log } from "@/server/log";
+import { logFault } from "@/server/log-fault";
 
 /** Something done again and again, one run at a time. */
 export interface Job {
@@ -24,7 +24,7 @@ async function keepRunning(job: Job): Promise<void> {
     try {
       await job.run();
     } catch (error) {
-      log.error({ job: job.name, cause: error }, "a job failed");
+      logFault(error, { job: job.name }, "a job failed");
     }
     await new Promise<void>((wait) => setTimeout(wait, job.everyMs).unref());
   }
