@@ -1,13 +1,11 @@
-import { createHash } from "node:crypto";
-import superjson from "superjson";
 import type { z } from "zod";
 import type { Db } from "@/db/client";
-import { findGivenAnswer, keepGivenAnswer } from "@/server/data/given-answers";
 import { unitOfWork } from "@/server/data/unit-of-work";
 import { type Actor, type AthleteScope, relationsOf } from "@/server/domain/access/relation";
 import { type Action, may } from "@/server/domain/access/rights";
 import { Refusal } from "@/server/domain/errors/refusal";
 import { dayOf } from "@/server/domain/time/calendar-day";
+import { answerOnce, earlierAnswer } from "./answer-once";
 import type { Context, OpenScope, Scope } from "./context";
 import { asWireError } from "./refusal-codes";
 import { baseProcedure } from "./trpc";
@@ -44,13 +42,15 @@ export function command<In extends z.ZodType, Out extends z.ZodType, Prepared = 
   return declared(definition).mutation(({ ctx, input, path }) =>
     wired(async () => {
       const parsed = input as z.output<In>;
+      const sent = { context: ctx, path, input: parsed };
       await authorise(definition, ctx, ctx.connections.reader, parsed);
+      const before = await earlierAnswer<never>(ctx.connections.reader, sent);
+      if (before) return before.answer;
       const prepared = (await definition.prepare?.(parsed, ctx)) as Prepared;
       return unitOfWork(ctx.connections, async (tx) => {
         const scope = await authorise(definition, ctx, tx, parsed);
-        return once(tx, ctx, path, parsed, async () =>
-          whole(definition, await definition.run(scope, parsed, prepared)),
-        );
+        const work = async () => whole(definition, await definition.run(scope, parsed, prepared));
+        return answerOnce(tx, sent, work);
       });
     }),
   );
@@ -75,9 +75,12 @@ export function openCommand<In extends z.ZodType, Out extends z.ZodType, Prepare
   return declared(definition).mutation(({ ctx, input, path }) =>
     wired(async () => {
       const parsed = input as z.output<In>;
+      const sent = { context: ctx, path, input: parsed };
+      const before = await earlierAnswer<never>(ctx.connections.reader, sent);
+      if (before) return before.answer;
       const prepared = (await definition.prepare?.(parsed, ctx)) as Prepared;
-      return unitOfWork(ctx.connections, async (tx) =>
-        once(tx, ctx, path, parsed, async () =>
+      return unitOfWork(ctx.connections, (tx) =>
+        answerOnce(tx, sent, async () =>
           whole(definition, await definition.run(openScope(ctx, tx), parsed, prepared)),
         ),
       );
@@ -143,36 +146,6 @@ function withoutAthlete(scope: Omit<Scope, "athlete" | "today">): Scope {
     athlete: { get: missing },
     today: { get: missing },
   });
-}
-
-async function once<Answer>(
-  tx: Db,
-  context: Context,
-  path: string,
-  input: unknown,
-  work: () => Promise<Answer>,
-): Promise<Answer> {
-  const { requestId, actor, nowMs } = context;
-  if (!requestId) return work();
-  const personId = actor?.personId ?? null;
-  const fingerprint = createHash("sha256")
-    .update(JSON.stringify([personId, path, superjson.stringify(input)]))
-    .digest("hex");
-  const before = await findGivenAnswer(tx, requestId);
-  if (before) {
-    if (before.fingerprint !== fingerprint) throw new Refusal({ reason: "repeated_with_other_content" });
-    return superjson.parse<Answer>(before.answer);
-  }
-  const answer = await work();
-  await keepGivenAnswer(tx, {
-    requestId,
-    personId,
-    path,
-    fingerprint,
-    answer: superjson.stringify(answer),
-    atMs: nowMs,
-  });
-  return answer;
 }
 
 async function wired<Answer>(work: () => Promise<Answer>): Promise<Answer> {

@@ -11,6 +11,14 @@ export function isSameOrigin(request: Request): boolean {
   return URL.canParse(origin) && new URL(origin).host === host;
 }
 
+const REQUEST_ID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/;
+
+/** The id that the caller gave a command, or null when it gave none or no UUID in lower case. */
+export function requestIdIn(headers: Pick<Headers, "get">): string | null {
+  const requestId = headers.get("idempotency-key");
+  return requestId && REQUEST_ID.test(requestId) ? requestId : null;
+}
+
 /** A plain JSON refusal of a whole request. */
 export function refuseRequest(status: number, sentence: string): Response {
   return Response.json(

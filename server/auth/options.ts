@@ -7,6 +7,7 @@ import { newId } from "@/server/data/new-id";
 import { unitOfWork } from "@/server/data/unit-of-work";
 import { Refusal } from "@/server/domain/errors/refusal";
 import { env } from "@/server/env";
+import { callerAddress } from "./caller-address";
 import { passwordFits } from "./password";
 import { countTry, forgetTries } from "./sign-in-limits";
 
@@ -50,7 +51,7 @@ export const authOptions: NextAuthOptions = {
           const ids = await signInWith({
             email: String(credentials?.email ?? "").slice(0, 200),
             password: String(credentials?.password ?? "").slice(0, 300),
-            address: headers["x-forwarded-for"]?.split(",")[0]?.trim() ?? "local",
+            address: callerAddress(headers["x-forwarded-for"]),
             device: deviceWord(headers["user-agent"] ?? ""),
           });
           return ids ? { id: ids.personId, signInId: ids.signInId } : null;

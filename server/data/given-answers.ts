@@ -7,7 +7,7 @@ export interface GivenAnswer {
   requestId: string;
   personId: string | null;
   path: string;
-  /** SHA-256 of caller, path and content. */
+  /** Keyed hash (HMAC-SHA-256) of caller, path and content. */
   fingerprint: string;
   /** The answer as it went over the wire, serialised. */
   answer: string;

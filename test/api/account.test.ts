@@ -1,10 +1,11 @@
 import { eq } from "drizzle-orm";
-import { describe, expect, it } from "vitest";
+import { afterEach, describe, expect, it } from "vitest";
 import { notice } from "@/db/schema/notices";
-import { account } from "@/db/schema/people";
+import { account, givenAnswer } from "@/db/schema/people";
 import { hashOfToken } from "@/server/auth/link-token";
 import { passwordFits } from "@/server/auth/password";
 import { keepLink } from "@/server/data/accounts";
+import { env } from "@/server/env";
 import { makeAcademy, WHO } from "../helpers/academy";
 
 const GOOD = "four unrelated words here";
@@ -52,6 +53,16 @@ describe("single-use links", () => {
     });
   });
 
+  it("are looked up before a password is hashed for them, and answer a repeat as before though spent", async () => {
+    const { academy, token } = await withLink();
+    const nobody = await academy.as(null, "0b5a3f0e-1111-4222-8333-444455556677");
+    const first = await nobody.account.useLink({ token, password: GOOD });
+    expect(await nobody.account.useLink({ token, password: GOOD })).toEqual(first);
+    const stranger = await academy.as(null);
+    const weak = stranger.account.useLink({ token: "a-token-of-nobody-at-all", password: "short" });
+    await expect(weak).rejects.toMatchObject({ code: "NOT_FOUND" });
+  });
+
   it("are sent for an address that has an account, and the answer is the same for one that has none", async () => {
     const academy = await makeAcademy();
     const nobody = await academy.as(null);
@@ -78,6 +89,9 @@ describe("sign-ins", () => {
 });
 
 describe("a repeated command", () => {
+  const { AUTH_SECRET } = env;
+  afterEach(() => void Object.assign(env, { AUTH_SECRET }));
+
   it("is answered as before and changes nothing; with other content it is refused", async () => {
     const academy = await makeAcademy();
     const requestId = "0b5a3f0e-1111-4222-8333-444455556666";
@@ -93,4 +107,22 @@ describe("a repeated command", () => {
     });
     expect(academy.snapshot()).toBe(before);
   });
+
+  it("is known again by a fingerprint that cannot be made without the secret", async () => {
+    const fingerprints = [
+      await fingerprintUnder("one secret of enough letters in it"),
+      await fingerprintUnder("another secret of enough letters"),
+    ];
+    expect(fingerprints[0]).toMatch(/^[0-9a-f]{64}$/);
+    expect(fingerprints[1]).toMatch(/^[0-9a-f]{64}$/);
+    expect(fingerprints[0]).not.toBe(fingerprints[1]);
+  });
 });
+
+async function fingerprintUnder(secret: string) {
+  Object.assign(env, { AUTH_SECRET: secret });
+  const { academy, token } = await withLink();
+  const nobody = await academy.as(null, "0b5a3f0e-1111-4222-8333-444455556666");
+  await nobody.account.useLink({ token, password: GOOD });
+  return (await academy.db.select().from(givenAnswer))[0]?.fingerprint;
+}

@@ -7,6 +7,7 @@ import { clipPath, keepClipPart } from "@/server/media/clip-store";
 import { clipsFolder } from "@/server/media/media-folders";
 import { acceptPoster, MAX_POSTER_BYTES } from "@/server/media/poster";
 import { serveFile } from "@/server/media/serve-clip";
+import { bodyWithin } from "../body-within";
 import { answerRoute, type RouteScope } from "../guard-route";
 import { refuseRequest } from "../request-guard";
 import { type WatchableClip, watchableClip } from "./watchable-clip";
@@ -49,18 +50,6 @@ const REFUSED = {
 function mayPicture({ actor, relations }: RouteScope, clip: WatchableClip): boolean {
   const isCoach = relations.has("assigned_coach") || relations.has("other_coach");
   return isCoach || clip.uploadedByPersonId === actor.personId;
-}
-
-/** The body, or null once it is longer than allowed; what comes after that is not read. */
-async function bodyWithin(request: Request, maxBytes: number): Promise<Uint8Array | null> {
-  const parts: Uint8Array[] = [];
-  let byteCount = 0;
-  for await (const part of request.body ?? []) {
-    byteCount += part.byteLength;
-    if (byteCount > maxBytes) return null;
-    parts.push(part);
-  }
-  return Buffer.concat(parts);
 }
 
 async function keepPoster(clip: WatchableClip, bytes: Uint8Array): Promise<void> {

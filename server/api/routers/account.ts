@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { Db } from "@/db/client";
 import { hashOfToken, newLinkToken } from "@/server/auth/link-token";
 import { hashPassword } from "@/server/auth/password";
 import { countTry } from "@/server/auth/sign-in-limits";
@@ -35,6 +36,14 @@ async function hashGoodPassword(password: string): Promise<string> {
   const why = passwordProblem(password);
   if (why) throw new Refusal({ reason: "password_weak", why });
   return hashPassword(password);
+}
+
+/** The link behind a token. @throws Refusal `link_spent` when it was used, has expired, or never was */
+async function liveLink(db: Db, sent: string, nowMs: number) {
+  const tokenHash = hashOfToken(sent);
+  const found = await findLink(db, tokenHash, nowMs);
+  if (!found) throw new Refusal({ reason: "link_spent" });
+  return { ...found, tokenHash };
 }
 
 export const accountRouter = router({
@@ -75,9 +84,8 @@ export const accountRouter = router({
     input: z.strictObject({ token }),
     output: z.strictObject({ purpose: z.enum(LINK_PURPOSES), givenName: z.string(), email: z.string() }),
     async run({ db, nowMs }, input) {
-      const found = await findLink(db, hashOfToken(input.token), nowMs);
-      if (!found) throw new Refusal({ reason: "link_spent" });
-      return { purpose: found.purpose, givenName: found.givenName, email: found.email };
+      const { purpose, givenName, email: address } = await liveLink(db, input.token, nowMs);
+      return { purpose, givenName, email: address };
     },
   }),
 
@@ -86,11 +94,12 @@ export const accountRouter = router({
     action: "account.useLink",
     input: z.strictObject({ token, password: z.string().max(300) }),
     output: z.strictObject({ email: z.string() }),
-    prepare: ({ password }) => hashGoodPassword(password),
+    async prepare({ token: sent, password }, { connections, nowMs }) {
+      await liveLink(connections.reader, sent, nowMs);
+      return hashGoodPassword(password);
+    },
     async run({ db, nowMs }, input, passwordHash) {
-      const tokenHash = hashOfToken(input.token);
-      const found = await findLink(db, tokenHash, nowMs);
-      if (!found) throw new Refusal({ reason: "link_spent" });
+      const { tokenHash, ...found } = await liveLink(db, input.token, nowMs);
       await spendLink(db, tokenHash, nowMs);
       await setPasswordHash(db, found.personId, passwordHash);
       await endSignIns(db, found.personId, nowMs);
