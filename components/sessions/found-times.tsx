@@ -29,6 +29,7 @@ export function FoundTimes({ found, href, ...booking }: FoundTimesProps) {
   const [chosen, setChosen] = useState<Found["times"][number] | null>(null);
   const [shown, setShown] = useState(FIRST_SHOWN);
   const { search } = booking;
+  const take = search.moveSessionId ? "Move here" : "Take it";
   return (
     <>
       {found.unreported.map((sentence) => (
@@ -47,8 +48,8 @@ export function FoundTimes({ found, href, ...booking }: FoundTimesProps) {
                   {time.sentence}
                   {time.isWished ? <small> as wished</small> : null}
                 </span>
-                <Button isSmall onPress={() => setChosen(time)} aria-label={`Take ${time.sentence}`}>
-                  {search.moveSessionId ? "Move here" : "Take it"}
+                <Button isSmall onPress={() => setChosen(time)} aria-label={`${take}: ${time.sentence}`}>
+                  {take}
                 </Button>
               </li>
             ))}
