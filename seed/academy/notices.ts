@@ -48,7 +48,7 @@ function familyOf(world: World, athlete: Athlete, atMs: number): string[] {
   return recipientsFor({
     athletePersonId: athlete.personId,
     ageYears: ageOn(athlete.bornOn, day),
-    athleteMaySignIn: maySignIn(athlete.bornOn, day),
+    athleteHasSignIn: maySignIn(athlete.bornOn, day),
     guardianPersonIds: athlete.guardianIds,
     grantsGuardians: isOfAge(athlete.bornOn, day) && row?.grantsGuardians === true,
   });

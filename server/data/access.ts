@@ -3,10 +3,12 @@ import type { Db } from "@/db/client";
 import { account, athlete, guardianship, person, signIn, staffRole } from "@/db/schema/people";
 import { site } from "@/db/schema/sites";
 import type { Actor, AthleteScope } from "@/server/domain/access/relation";
+import { maySignIn } from "@/server/domain/people/person";
+import { dayOf } from "@/server/domain/time/calendar-day";
 
 /**
- * The caller behind a sign-in, or null when it was ended, has expired, or the account is disabled or erased. Read on
- * every request, so that a change of rights works at once.
+ * The caller behind a sign-in, or null when it was ended, has expired, the account is disabled or erased, or the person
+ * is an athlete too young for one. Read on every request, so that a change of rights works at once.
  */
 export async function actorOfSignIn(db: Db, signInId: string, nowMs: number): Promise<Actor | null> {
   const [row] = await db
@@ -26,8 +28,18 @@ export async function actorOfSignIn(db: Db, signInId: string, nowMs: number): Pr
         isNull(person.erasedAtMs),
       ),
     );
-  if (!row || row.expiresAtMs <= nowMs) return null;
+  if (!row || row.expiresAtMs <= nowMs || (await isTooYoung(db, row.personId, nowMs))) return null;
   return actorOf(db, row.personId, signInId, row.givenName);
+}
+
+/** Whether a person is an athlete under the age for a sign-in: none of theirs counts, however it came about. */
+async function isTooYoung(db: Db, personId: string, nowMs: number): Promise<boolean> {
+  const [row] = await db
+    .select({ bornOn: athlete.bornOn, zone: site.zone })
+    .from(athlete)
+    .innerJoin(site, eq(site.id, athlete.homeSiteId))
+    .where(eq(athlete.personId, personId));
+  return row !== undefined && !maySignIn(row.bornOn, dayOf(nowMs, row.zone));
 }
 
 async function actorOf(db: Db, personId: string, signInId: string, givenName: string): Promise<Actor> {

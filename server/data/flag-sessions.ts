@@ -5,7 +5,7 @@ import { sessionNotice } from "@/server/domain/calendar/session-in-words";
 import { plannedWithoutRoom } from "@/server/domain/throwing/flag-planned";
 import { limitInWords, whyInSentences } from "@/server/domain/throwing/why";
 import { armOf } from "./arms";
-import { familyRecipients, type NoticeText, tellPerson } from "./notices";
+import { familyRecipients, type NoticeText, postNotice } from "./notices";
 import { findSession } from "./sessions";
 
 /**
@@ -52,5 +52,5 @@ async function tellOnce(
         eq(notice.subject, text.subject),
       ),
     );
-  if (!before) await tellPerson(tx, personId, text, nowMs, athleteId);
+  if (!before) await postNotice(tx, personId, text, nowMs, athleteId);
 }

@@ -4,7 +4,7 @@ import { notice } from "@/db/schema/notices";
 import { account, athlete, guardianship, person } from "@/db/schema/people";
 import { site } from "@/db/schema/sites";
 import { type NoticeKind, type NoticeState, recipientsFor } from "@/server/domain/notices/notice";
-import { maySignIn } from "@/server/domain/people/person";
+import { isOfAge, maySignIn } from "@/server/domain/people/person";
 import { ageOn, dayOf } from "@/server/domain/time/calendar-day";
 import { newId } from "./new-id";
 
@@ -13,9 +13,14 @@ export interface NoticeText {
   kind: NoticeKind;
   subject: string;
   body: string;
+  /** What a minor's guardians read in place of the body, where that holds a link of the minor's own. */
+  forGuardians?: string;
 }
 
-/** Puts a notice to one person into the outbox, in the transaction of what it tells of. */
+/**
+ * Tells one person, in the transaction of what it tells of. A minor is never told alone: every guardian is told too, and
+ * nobody when there is none.
+ */
 export async function tellPerson(
   tx: Db,
   toPersonId: string,
@@ -23,9 +28,35 @@ export async function tellPerson(
   nowMs: number,
   aboutAthleteId: string | null = null,
 ): Promise<void> {
+  const minor = await minorOf(tx, toPersonId, nowMs);
+  if (minor?.guardianIds.length === 0) return;
+  await postNotice(tx, toPersonId, text, nowMs, aboutAthleteId);
+  const copy = { ...text, body: text.forGuardians ?? text.body };
+  for (const id of minor?.guardianIds ?? []) await postNotice(tx, id, copy, nowMs, minor?.athleteId);
+}
+
+/** The athlete that a person is while under 18, with those who stand for them; null for everybody else. */
+async function minorOf(db: Db, personId: string, nowMs: number) {
+  const [row] = await db
+    .select({ athleteId: athlete.id, bornOn: athlete.bornOn, zone: site.zone })
+    .from(athlete)
+    .innerJoin(site, eq(site.id, athlete.homeSiteId))
+    .where(eq(athlete.personId, personId));
+  if (!row || isOfAge(row.bornOn, dayOf(nowMs, row.zone))) return null;
+  return { athleteId: row.athleteId, guardianIds: await guardianIdsOf(db, row.athleteId) };
+}
+
+/** Puts a notice to one person into the outbox. Whoever calls it sees to it that a minor's guardians are told too. */
+export async function postNotice(
+  tx: Db,
+  toPersonId: string,
+  { kind, subject, body }: NoticeText,
+  nowMs: number,
+  aboutAthleteId: string | null = null,
+): Promise<void> {
   await tx.insert(notice).values({
     id: newId("ntc"),
-    ...text,
+    ...{ kind, subject, body },
     toPersonId,
     aboutAthleteId,
     state: "waiting",
@@ -37,7 +68,7 @@ export async function tellPerson(
 /** Tells an athlete's family: never a minor alone, a guardian of an athlete of age only when granted. */
 export async function tellFamily(tx: Db, athleteId: string, text: NoticeText, nowMs: number): Promise<void> {
   for (const personId of await familyRecipients(tx, athleteId, nowMs)) {
-    await tellPerson(tx, personId, text, nowMs, athleteId);
+    await postNotice(tx, personId, text, nowMs, athleteId);
   }
 }
 
@@ -55,17 +86,21 @@ export async function familyRecipients(db: Db, athleteId: string, nowMs: number)
     .where(eq(athlete.id, athleteId));
   if (!row) return [];
   const today = dayOf(nowMs, row.zone);
-  const guardians = await db
-    .select({ id: guardianship.guardianPersonId })
-    .from(guardianship)
-    .where(and(eq(guardianship.athleteId, athleteId), isNull(guardianship.endedAtMs)));
   return recipientsFor({
     athletePersonId: row.personId,
     ageYears: ageOn(row.bornOn, today),
-    athleteMaySignIn: maySignIn(row.bornOn, today) && (await hasAccount(db, row.personId)),
-    guardianPersonIds: guardians.map((guardian) => guardian.id),
+    athleteHasSignIn: maySignIn(row.bornOn, today) && (await hasAccount(db, row.personId)),
+    guardianPersonIds: await guardianIdsOf(db, athleteId),
     grantsGuardians: row.grantsGuardians,
   });
+}
+
+async function guardianIdsOf(db: Db, athleteId: string): Promise<string[]> {
+  const rows = await db
+    .select({ id: guardianship.guardianPersonId })
+    .from(guardianship)
+    .where(and(eq(guardianship.athleteId, athleteId), isNull(guardianship.endedAtMs)));
+  return rows.map((row) => row.id);
 }
 
 async function hasAccount(db: Db, personId: string): Promise<boolean> {

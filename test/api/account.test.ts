@@ -76,6 +76,20 @@ describe("single-use links", () => {
   });
 });
 
+describe("a reset link of a minor", () => {
+  it("goes to the minor alone, and their guardian is told that it did", async () => {
+    const academy = await makeAcademy();
+    const [row] = await academy.db.select().from(account).where(eq(account.personId, WHO.teen.personId));
+    await (await academy.as(null)).account.askReset({ email: row?.email ?? "" });
+    const sent = await academy.db.select().from(notice);
+    expect(sent.map((each) => [each.toPersonId, each.body.includes("/join/")])).toEqual([
+      [WHO.teen.personId, true],
+      [WHO.guardian, false],
+    ]);
+    expect(sent[1]?.body).toContain("Robin Marsh");
+  });
+});
+
 describe("sign-ins", () => {
   it("end at once, and only one's own", async () => {
     const academy = await makeAcademy();

@@ -1,10 +1,11 @@
 import { eq } from "drizzle-orm";
 import { describe, expect, it } from "vitest";
 import { notice } from "@/db/schema/notices";
-import { account, signIn } from "@/db/schema/people";
+import { account, guardianship, signIn } from "@/db/schema/people";
 import { hashOfToken } from "@/server/auth/link-token";
 import { findLink } from "@/server/data/accounts";
-import { makeAcademy, WHO } from "../helpers/academy";
+import { instantOf } from "@/server/domain/time/calendar-day";
+import { makeAcademy, WHO, ZONE } from "../helpers/academy";
 import { letJoin, NEW_ATHLETE, NEW_GUARDIAN } from "../helpers/new-people";
 import { because, type Caller, refuses } from "../helpers/refuses";
 
@@ -22,6 +23,23 @@ describe("an invitation", () => {
     );
     expect(found.map((link) => link !== null).sort()).toEqual([false, true]);
     expect((await admin.people.person({ personId })).signIn).toBe("invited");
+  });
+
+  it("to a minor is told to every guardian as well, the link to the minor alone", async () => {
+    const academy = await makeAcademy();
+    await (await academy.as(WHO.admin)).invitations.send({ personId: WHO.teen.personId });
+    const sent = await academy.db.select().from(notice).where(eq(notice.kind, "invitation"));
+    expect(sent.map((row) => [row.toPersonId, row.body.includes("/join/")])).toEqual([
+      [WHO.teen.personId, true],
+      [WHO.guardian, false],
+    ]);
+  });
+
+  it("to a minor without anybody who stands for them is not sent at all", async () => {
+    const academy = await makeAcademy();
+    await academy.db.delete(guardianship);
+    await (await academy.as(WHO.admin)).invitations.send({ personId: WHO.teen.personId });
+    expect(await academy.db.select().from(notice)).toEqual([]);
   });
 
   it("is refused under 13, without an address, for an address in use, and once joined", async () => {
@@ -44,6 +62,18 @@ describe("an invitation", () => {
     await letJoin(academy, WHO.coach);
     await refuses(academy, WHO.admin, invite(WHO.coach), because("already_joined"));
     await refuses(academy, WHO.admin, invite("per_none"), because("not_found"));
+  });
+});
+
+describe("a sign-in of an athlete under 13", () => {
+  it("counts for nothing, however it came about, and from the thirteenth birthday on it does", async () => {
+    const academy = await makeAcademy();
+    const own = () => academy.as(WHO.child.personId).then((api) => api.account.me({}));
+    await expect(own()).rejects.toMatchObject({ code: "UNAUTHORIZED" });
+    academy.clock.ms = instantOf("2027-05-10", 0, ZONE) - 1;
+    await expect(own()).rejects.toMatchObject({ code: "UNAUTHORIZED" });
+    academy.clock.ms += 1;
+    expect((await own()).personId).toBe(WHO.child.personId);
   });
 });
 

@@ -16,6 +16,7 @@ import {
   spendLink,
 } from "@/server/data/accounts";
 import { audit } from "@/server/data/audit";
+import { nameOf } from "@/server/data/names";
 import { tellPerson } from "@/server/data/notices";
 import { findPerson, ownAthletes } from "@/server/data/people";
 import { insertStartingAcademy } from "@/server/data/starting-academy";
@@ -137,6 +138,7 @@ export const accountRouter = router({
           {
             kind: "reset",
             subject: "Set a new password",
+            forGuardians: `Somebody asked for a new password for the sign-in of ${fullName(await nameOf(db, found.personId))}. The link went to them alone. If it was not them, there is nothing to do.`,
             body: `Somebody asked for a new password for this address. This link works once, for an hour:\n${env.publicUrl}/join/${fresh}\nIf it was not you, there is nothing to do.`,
           },
           nowMs,

@@ -116,6 +116,7 @@ async function sayWelcome(
     kind: "invitation",
     subject: `${academyName} invites you`,
     body: `${person.givenName}, ${academyName} keeps its reviews, sessions and throws here and invites you in. This link works once, for a week:\n${env.publicUrl}/join/${token}\nIf you did not expect it, there is nothing to do.`,
+    forGuardians: `${person.givenName} was invited to a sign-in at ${academyName}. The link went to them alone; whatever they can see there, you can see too.`,
   } as const;
   await tellPerson(db, person.personId, text, nowMs);
 }

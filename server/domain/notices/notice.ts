@@ -37,19 +37,20 @@ export function retryAfterMs(attempts: number): number {
 }
 
 /**
- * Who is told of something about an athlete: the athlete (when they may have a sign-in) and, for a minor, always
- * every guardian; guardians of an athlete of age only when the athlete lets them.
+ * Who is told of something about an athlete: an athlete of age always, a minor with a sign-in of their own and then
+ * never without every guardian; guardians of an athlete of age only when the athlete lets them.
  * @returns nobody when a minor has no guardian on record: a message never reaches a minor alone
  */
 export function recipientsFor(family: {
   athletePersonId: string;
   ageYears: number;
-  athleteMaySignIn: boolean;
+  athleteHasSignIn: boolean;
   guardianPersonIds: readonly string[];
   grantsGuardians: boolean;
 }): string[] {
   const isMinor = family.ageYears < OF_AGE_YEARS;
   if (isMinor && family.guardianPersonIds.length === 0) return [];
   const guardians = isMinor || family.grantsGuardians ? family.guardianPersonIds : [];
-  return [...new Set([...(family.athleteMaySignIn ? [family.athletePersonId] : []), ...guardians])];
+  const isTold = !isMinor || family.athleteHasSignIn;
+  return [...new Set([...(isTold ? [family.athletePersonId] : []), ...guardians])];
 }

@@ -4,7 +4,7 @@ import { recipientsFor, retryAfterMs } from "@/server/domain/notices/notice";
 const family = {
   athletePersonId: "kid",
   ageYears: 14,
-  athleteMaySignIn: true,
+  athleteHasSignIn: true,
   guardianPersonIds: ["mum", "dad"],
   grantsGuardians: false,
 };
@@ -16,7 +16,11 @@ describe("who is told", () => {
   });
 
   it("is the guardians alone for an athlete who has no sign-in", () => {
-    expect(recipientsFor({ ...family, ageYears: 11, athleteMaySignIn: false })).toEqual(["mum", "dad"]);
+    expect(recipientsFor({ ...family, ageYears: 11, athleteHasSignIn: false })).toEqual(["mum", "dad"]);
+  });
+
+  it("is an athlete of age also without a sign-in, since nobody else is told for them", () => {
+    expect(recipientsFor({ ...family, ageYears: 18, athleteHasSignIn: false })).toEqual(["kid"]);
   });
 
   it("is an athlete of age alone, with guardians only when granted", () => {
