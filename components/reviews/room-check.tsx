@@ -135,6 +135,7 @@ export function RoomCheck({ room, replies }: { room: RoomView; replies: Clips })
           words={checkWords(draft.document, room)}
           givenName={room.athlete.givenName}
           flush={draft.flush}
+          onOvertaken={draft.overtaken}
         />
       </div>
     </>

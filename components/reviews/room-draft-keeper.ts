@@ -78,6 +78,19 @@ export class DraftKeeper<Document> {
     this.say({ kind: "saved", savedAtMs: theirs.savedAtMs });
   }
 
+  /** A newer draft is on the server: it is gone on with when nothing is unsaved here, else one of the two must be chosen. */
+  catchUp(theirs: { document: Document; version: number; savedAtMs: number }): void {
+    if (theirs.version <= this.version || this.running !== null) return;
+    if (this.isSaved) this.adopt(theirs);
+    else this.overtaken();
+  }
+
+  /** The server has said that there is a newer draft. */
+  readonly overtaken = (): void => {
+    this.cancel();
+    this.say({ kind: "conflict" });
+  };
+
   /** Saves this draft over the one that was saved elsewhere. */
   async overwrite(theirVersion: number): Promise<void> {
     this.version = theirVersion;

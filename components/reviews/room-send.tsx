@@ -1,5 +1,5 @@
 "use client";
-import { useState } from "react";
+import { useEffect, useState } from "react";
 import { Button } from "@/components/ui/button";
 import { ConfirmDialog } from "@/components/ui/confirm-dialog";
 import { Notice } from "@/components/ui/notice";
@@ -20,6 +20,8 @@ export interface RoomSendProps {
   givenName: string;
   /** Saves what is not saved. @returns the version on the server, or null when it could not be saved */
   flush: () => Promise<number | null>;
+  /** Called when the server knows a newer draft than the one that was to be sent; without it, the refusal stays in sight. */
+  onOvertaken?: () => void;
 }
 
 const WORDS = {
@@ -41,7 +43,7 @@ const WORDS = {
 
 /** The one way on: says what is missing, or shows what the family will read and asks once. */
 export function RoomSend(props: RoomSendProps) {
-  const { roundId, act, missing, words, givenName, flush } = props;
+  const { roundId, act, missing, words, givenName, flush, onOvertaken } = props;
   const [isAsking, setAsking] = useState(false);
   const [isSaving, setSaving] = useState(false);
   /** Once sending was tried, what is missing stays in sight until it is there. */
@@ -51,6 +53,15 @@ export function RoomSend(props: RoomSendProps) {
   const command = useCommand((api, input: { roundId: string; version: number }, once) =>
     act === "send" ? api.reviews.send.mutate(input, once) : api.reviews.settle.mutate(input, once),
   );
+
+  const isOvertaken = command.problem?.refusal?.reason === "changed_meanwhile";
+  useEffect(() => {
+    if (!isOvertaken || !onOvertaken) return;
+    setAsking(false);
+    // Both drafts are shown at the head of the page, to choose from.
+    window.scrollTo({ top: 0 });
+    onOvertaken();
+  }, [isOvertaken, onOvertaken]);
 
   function ask() {
     command.clear();

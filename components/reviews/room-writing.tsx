@@ -114,6 +114,7 @@ export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [
           words={recapInWords(recap)}
           givenName={room.athlete.givenName}
           flush={draft.flush}
+          onOvertaken={draft.overtaken}
         />
       </div>
     </>

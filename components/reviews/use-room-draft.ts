@@ -35,6 +35,8 @@ export interface RoomDraft<K extends Kind> {
   flush: () => Promise<number | null>;
   /** The newer draft, once it has been fetched; null while there is none. */
   theirs: TheirDraft<K> | null;
+  /** The server has said that there is a newer draft: it is fetched, and one of the two chosen. */
+  overtaken: () => void;
   takeTheirs: () => void;
   keepMine: () => void;
 }
@@ -60,6 +62,7 @@ export function useRoomDraft<K extends Kind>(
   const { status } = keeper;
   useEffect(() => keeper.listen(redraw), [keeper]);
   useLeaving(keeper);
+  useCatchingUp(keeper, kind, roundId);
 
   useEffect(() => {
     if (status.kind !== "conflict") return setTheirs(null);
@@ -68,7 +71,8 @@ export function useRoomDraft<K extends Kind>(
       const found = await theirDraft(kind, roundId).catch(() => null);
       if (isOver || !found) return;
       // A save whose answer was lost on the way comes back as a newer draft: it is this one.
-      if (isSame(kind, found.document, keeper.lastTried)) void keeper.overwrite(found.version);
+      if (isSame(kind, found.document, keeper.document)) keeper.adopt(found);
+      else if (isSame(kind, found.document, keeper.lastTried)) void keeper.overwrite(found.version);
       else setTheirs(found);
     };
     void fetchTheirs();
@@ -83,6 +87,7 @@ export function useRoomDraft<K extends Kind>(
     status,
     flush: () => keeper.flush(),
     theirs,
+    overtaken: keeper.overtaken,
     takeTheirs: () => {
       if (theirs) keeper.adopt(theirs);
     },
@@ -112,6 +117,25 @@ function useLeaving<Document>(keeper: DraftKeeper<Document>) {
       if (!keeper.isSaved) void keeper.flush();
     };
   }, [keeper]);
+}
+
+/**
+ * Asks for a newer draft when the screen opens and when it comes to the front: one that was on its way while the page was
+ * loaded anew, or that was written on another device.
+ */
+function useCatchingUp<K extends Kind>(keeper: DraftKeeper<DraftDocuments[K]>, kind: K, roundId: string) {
+  useEffect(() => {
+    const ask = async () => {
+      const found = await theirDraft(kind, roundId).catch(() => null);
+      if (found) keeper.catchUp(found);
+    };
+    const shown = () => {
+      if (document.visibilityState === "visible") void ask();
+    };
+    void ask();
+    document.addEventListener("visibilitychange", shown);
+    return () => document.removeEventListener("visibilitychange", shown);
+  }, [keeper, kind, roundId]);
 }
 
 async function saveDraft<K extends Kind>(

@@ -134,4 +134,19 @@ describe("a newer draft elsewhere", () => {
     keeper.change("ab");
     expect(told).toHaveBeenCalledTimes(1);
   });
+
+  it("goes on with a newer draft it is shown when nothing is unsaved, and keeps its own words for a choice when something is", async () => {
+    const { keeper, saves } = desk();
+    keeper.catchUp({ document: "typed just before the reload", version: 3, savedAtMs: 5 });
+    expect(keeper.document).toBe("typed just before the reload");
+    expect(await keeper.flush()).toBe(3);
+    keeper.catchUp({ document: "an older answer", version: 2, savedAtMs: 4 });
+    expect(keeper.document).toBe("typed just before the reload");
+    keeper.change("mine");
+    keeper.catchUp({ document: "theirs", version: 4, savedAtMs: 6 });
+    expect(keeper.document).toBe("mine");
+    expect(keeper.status).toEqual({ kind: "conflict" });
+    await vi.advanceTimersByTimeAsync(2000);
+    expect(saves).toEqual([]);
+  });
 });
