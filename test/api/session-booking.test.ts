@@ -160,6 +160,27 @@ describe("booking", () => {
     await book({ athletes, secondAdult: null }, WHO.adult.personId);
   });
 
+  it("writes down a watching guardian for their own athlete alone, and nobody's name from an id", async () => {
+    const alone = [{ athleteId: WHO.adult.athleteId, plannedPitches: 20 }];
+    const two = [WHO.child, WHO.teen].map(({ athleteId }) => ({ athleteId, plannedPitches: 10 }));
+    const named = (personId: string) => ({ secondAdult: { kind: "guardian", personId } as const });
+    const strange = await book({ athletes: alone, ...named(WHO.otherGuardian) }, WHO.adult.personId);
+    const nobody = { ...named("per_nobody"), startsAtMs: at("2026-12-02", 1020) };
+    const unknown = await book({ athletes: alone, ...nobody }, WHO.adult.personId);
+    const place = { laneId: WHO.secondMoundLane, startsAtMs: at("2026-12-03", 1020), kind: "group" } as const;
+    const shared = await book({ ...place, athletes: two, ...named(WHO.guardian) });
+    for (const { sessionId } of [strange, unknown, shared]) {
+      const [row] = await academy.db.select().from(session).where(eq(session.id, sessionId));
+      expect(row).toMatchObject({ secondAdultKind: null, secondAdultPersonId: null });
+    }
+  });
+
+  it("refuses a plan that names a correction twice", async () => {
+    const before = academy.snapshot();
+    await expect(book({ correctionIds: ["cor_1", "cor_1"] })).rejects.toMatchObject({ code: "BAD_REQUEST" });
+    expect(academy.snapshot()).toBe(before);
+  });
+
   it("turns away whoever does not decide for the athlete, and writes nothing", async () => {
     for (const person of [WHO.otherGuardian, WHO.teen.personId, WHO.adult.personId]) {
       const athletes = [{ athleteId: WHO.teen.athleteId, plannedPitches: 10 }];

@@ -27,6 +27,19 @@ describe("moving and cancelling", () => {
     expect(kinds.filter((kind) => kind === "session_moved")).toHaveLength(2);
   });
 
+  it("tells the coach it is taken from as well as the coach it goes to", async () => {
+    const { sessionId } = await book();
+    const { roundId: _, correctionIds: __, ...place } = bullpen({ coachPersonId: WHO.otherCoach });
+    await (await academy.as(WHO.admin)).sessions.move({ ...place, sessionId, version: 1 });
+    const told = (await academy.db.select().from(notice)).filter((row) => row.kind === "session_moved");
+    expect(told.map((row) => row.toPersonId).sort()).toEqual(
+      [WHO.coach, WHO.guardian, WHO.otherCoach].sort(),
+    );
+    const former = told.find((row) => row.toPersonId === WHO.coach);
+    expect(former?.body).toContain("with Dana Field.");
+    expect(former?.body).toContain("with Cole Rivers. You need do nothing.");
+  });
+
   it("refuses to move over somebody else's change, to a taken time, or what was cancelled; nothing is written", async () => {
     const { sessionId } = await book();
     const teen = [{ athleteId: WHO.teen.athleteId, plannedPitches: 10 }];

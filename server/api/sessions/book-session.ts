@@ -8,18 +8,18 @@ import { noteAct } from "../note-act";
 import { proveTime } from "./prove-time";
 import type { BookInput, MoveInput } from "./session-shapes";
 import { stepOrRefuse } from "./step-or-refuse";
-import { tellOfSession } from "./tell-of-session";
+import { tellFormerCoach, tellOfSession } from "./tell-of-session";
 
 /** Books a session that was proved to fit, takes all that it needs, and tells everybody. */
 export async function bookSession(scope: Scope, input: BookInput): Promise<string> {
   const { db, actor, nowMs } = scope;
   await assertPlanIsTheirs(scope, input);
-  const { endsAtMs } = await proveTime(scope, input, null);
+  const { endsAtMs, secondAdult } = await proveTime(scope, input, null);
   const { durationMin: _, ...row } = input;
   const places = input.kind === "group" ? SESSION_KIND.group.mostAthletes : input.athletes.length;
   const sessionId = await insertSession(db, {
     ...row,
-    ...{ endsAtMs, places, bookedByPersonId: actor.personId, bookedAtMs: nowMs },
+    ...{ endsAtMs, secondAdult, places, bookedByPersonId: actor.personId, bookedAtMs: nowMs },
   });
   await noteAct(scope, "session.book", sessionId, { startsAtMs: input.startsAtMs, kind: input.kind });
   await tellOfSession(scope, await sessionOrRefuse(scope, sessionId), "session_booked", (athlete) =>
@@ -37,14 +37,16 @@ export async function moveBooked(scope: Scope, input: MoveInput): Promise<void> 
     input.athletes.length === card.athletes.length &&
     card.athletes.every((one) => input.athletes.some(({ athleteId }) => athleteId === one.athleteId));
   if (!isSameCompany) throw new Refusal({ reason: "not_found" });
-  const { endsAtMs } = await proveTime(scope, input, card.id);
-  const { kind, startsAtMs, siteId, laneId, coachPersonId, secondAdult, athletes, version } = input;
+  const { endsAtMs, secondAdult } = await proveTime(scope, input, card.id);
+  const { kind, startsAtMs, siteId, laneId, coachPersonId, athletes, version } = input;
   const to = { kind, startsAtMs, endsAtMs, siteId, laneId, coachPersonId, secondAdult };
   await moveSession(db, { id: card.id, version }, to, athletes);
   await noteAct(scope, "session.move", card.id, { fromMs: card.startsAtMs, toMs: startsAtMs, kind });
-  await tellOfSession(scope, await sessionOrRefuse(scope, card.id), "session_moved", (athlete) =>
+  const moved = await sessionOrRefuse(scope, card.id);
+  await tellOfSession(scope, moved, "session_moved", (athlete) =>
     athlete.plannedPitches > 0 ? [`${athlete.plannedPitches} pitches planned.`] : [],
   );
+  await tellFormerCoach(scope, card, moved);
 }
 
 /** The session, or the refusal that there is none. */

@@ -4,7 +4,7 @@ import { bookingAthletes, staffNames } from "@/server/data/booking-people";
 import { armAnswers } from "@/server/domain/calendar/arm-answers";
 import { isTooFarAhead } from "@/server/domain/calendar/booking-limits";
 import { checkTime } from "@/server/domain/calendar/check-time";
-import type { SecondAdult } from "@/server/domain/calendar/second-adult";
+import { keptSecondAdult, type SecondAdult } from "@/server/domain/calendar/second-adult";
 import { sessionEndMs } from "@/server/domain/calendar/session-kind";
 import { timeRefusalDetail } from "@/server/domain/calendar/time-refusal-detail";
 import { Refusal } from "@/server/domain/errors/refusal";
@@ -16,13 +16,13 @@ import type { BookInput, MoveInput } from "./session-shapes";
 /**
  * Loads what is known around one exact session and refuses it with the first thing that speaks against it.
  * @param exceptSessionId the session that is being moved there, or null
- * @returns when it ends, in epoch milliseconds
+ * @returns when it ends, in epoch milliseconds, and the second adult that is written down
  */
 export async function proveTime(
   scope: Scope,
   proposed: Omit<BookInput, "roundId" | "correctionIds"> | MoveInput,
   exceptSessionId: string | null,
-): Promise<{ endsAtMs: number }> {
+): Promise<{ endsAtMs: number; secondAdult: SecondAdult | null }> {
   const { db, nowMs } = scope;
   const { startsAtMs, coachPersonId: coachId, siteId } = proposed;
   const endsAtMs = sessionEndMs(startsAtMs, proposed.durationMin);
@@ -49,7 +49,7 @@ export async function proveTime(
     const about = { day: dayOf(startsAtMs, site.zone), noticeMin: limits.noticeMin, answers };
     throw new Refusal(timeRefusalDetail(refusal, about));
   }
-  return { endsAtMs };
+  return { endsAtMs, secondAdult: keptSecondAdult(athletes, proposed.secondAdult) };
 }
 
 async function assertOnStaff({ db }: Scope, secondAdult: SecondAdult | null): Promise<void> {

@@ -60,7 +60,13 @@ function keepsKind(input: Placed, context: z.core.$RefinementCtx<Placed>) {
 
 /** A session to be booked. */
 export const bookInput = placed
-  .extend({ roundId: rowId.nullable(), correctionIds: z.array(rowId).max(20) })
+  .extend({
+    roundId: rowId.nullable(),
+    correctionIds: z
+      .array(rowId)
+      .max(20)
+      .refine((all) => new Set(all).size === all.length, "each correction once"),
+  })
   .superRefine(keepsKind);
 
 /** A session to be moved, or planned anew where it is. */

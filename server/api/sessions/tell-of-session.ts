@@ -1,6 +1,6 @@
 import { tellFamily, tellPerson } from "@/server/data/notices";
 import type { SessionCard } from "@/server/data/sessions";
-import { sessionNotice } from "@/server/domain/calendar/session-in-words";
+import { sessionInWords, sessionNotice } from "@/server/domain/calendar/session-in-words";
 import { env } from "@/server/env";
 import type { Scope } from "../context";
 
@@ -26,4 +26,17 @@ export async function tellOfSession(
   const names = card.athletes.map((athlete) => athlete.givenName).join(", ");
   const link = `${env.publicUrl}/calendar/${card.id}`;
   await tellPerson(db, card.coachPersonId, sessionNotice(kind, names, card, [link]), nowMs);
+}
+
+/** Tells the coach who had a session before it was moved that it is another's now, unless they did it. */
+export async function tellFormerCoach(
+  { db, actor, nowMs }: Pick<Scope, "db" | "actor" | "nowMs">,
+  before: SessionCard,
+  after: SessionCard,
+): Promise<void> {
+  const formerId = before.coachPersonId;
+  if (formerId === after.coachPersonId || formerId === actor.personId) return;
+  const names = after.athletes.map((athlete) => athlete.givenName).join(", ");
+  const more = [`It was yours until now: ${sessionInWords(before)}. You need do nothing.`];
+  await tellPerson(db, formerId, sessionNotice("session_moved", names, after, more), nowMs);
 }

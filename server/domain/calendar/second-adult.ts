@@ -28,7 +28,8 @@ export interface SecondAdultMissing {
 /**
  * A one-to-one session with a minor (under 18 on its day, by the site's calendar) names a second adult other than the
  * coach: the open, observable and interruptible practice asked for by the minor-athlete policies of sport. Sessions
- * of two or more athletes, and athletes of 18, need none; one that is named all the same is not looked at.
+ * of two or more athletes, and athletes of 18, need none; what is written down of one named all the same says
+ * {@link keptSecondAdult}.
  * @returns null when the session may be held
  */
 export function secondAdultMissing(session: {
@@ -53,4 +54,19 @@ function whyNotSeen(
   if (secondAdult.personId === coachId) return "is_the_coach";
   const isStranger = secondAdult.kind === "guardian" && !athlete.guardianIds.includes(secondAdult.personId);
   return isStranger ? "not_their_guardian" : null;
+}
+
+/**
+ * The second adult that is written on a session. A guardian stands there for their own athlete alone: named on a
+ * session that others come to, or on somebody else's, they are left out, since every family of a session reads the name.
+ * @example keptSecondAdult([{ id: "a1", bornOn: "2000-01-01", guardianIds: [] }], { kind: "guardian", personId: "p9" }) // null
+ */
+export function keptSecondAdult(
+  athletes: readonly AthleteOnSession[],
+  secondAdult: SecondAdult | null,
+): SecondAdult | null {
+  if (secondAdult?.kind !== "guardian") return secondAdult;
+  const [athlete, ...others] = athletes;
+  const isTheirs = others.length === 0 && athlete?.guardianIds.includes(secondAdult.personId);
+  return isTheirs ? secondAdult : null;
 }
