@@ -49,7 +49,7 @@ export async function painFor(scope: Scope): Promise<z.output<typeof painAnswer>
 }
 
 /** Whether one of the things the caller is to the athlete lets them clear pain. */
-export function callerMayClear({ relations, athlete, today }: Scope): boolean {
+function callerMayClear({ relations, athlete, today }: Scope): boolean {
   const ageYears = ageOn(athlete.bornOn, today);
   return [...relations].some((relation) => mayClear({ relation, ageYears }));
 }

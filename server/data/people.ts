@@ -47,7 +47,8 @@ export async function ownAthletes(db: Db, actor: Actor, nowMs: number): Promise<
     if (!scope) continue;
     const relations = relationsOf(actor, scope, dayOf(nowMs, scope.zone));
     const isSelf = relations.has("self_minor") || relations.has("self_of_age");
-    if (!isSelf && !relations.has("guardian")) continue;
+    const stands = relations.has("guardian") || relations.has("granted_guardian");
+    if (!isSelf && !stands) continue;
     own.push({ athleteId, isSelf, givenName: await givenNameOf(db, athleteId) });
   }
   return own.sort((a, b) => Number(b.isSelf) - Number(a.isSelf) || a.givenName.localeCompare(b.givenName));

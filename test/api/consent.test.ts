@@ -1,7 +1,7 @@
 import { eq } from "drizzle-orm";
 import { describe, expect, it } from "vitest";
 import { notice } from "@/db/schema/notices";
-import { consent } from "@/db/schema/people";
+import { consent, guardianship } from "@/db/schema/people";
 import { consentIsLive } from "@/server/data/consents";
 import { makeAcademy, WHO } from "../helpers/academy";
 
@@ -104,6 +104,23 @@ describe("a guardian's view of an athlete of age", () => {
     expect(await adult.consent.state(own)).toMatchObject({ mayGrant: true, grantsGuardians: true });
     await adult.consent.grantGuardians({ ...own, grants: false });
     expect((await adult.consent.state(own)).grantsGuardians).toBe(false);
+  });
+
+  it("lets them see, and leaves every decision to the athlete", async () => {
+    const academy = await makeAcademy();
+    const { athleteId: adultId } = WHO.adult;
+    const standsFor = { guardianPersonId: WHO.otherGuardian, athleteId: adultId, sinceMs: academy.clock.ms };
+    await academy.db.insert(guardianship).values(standsFor);
+    await (await academy.as(WHO.adult.personId)).consent.grantGuardians({ athleteId: adultId, grants: true });
+    const granted = await academy.as(WHO.otherGuardian);
+    expect((await granted.account.me({})).athletes.map((each) => each.athleteId)).toContain(adultId);
+    expect(await granted.today.family({ athleteId: adultId })).toMatchObject({ mayDecide: false });
+    expect(await granted.sessions.coming({ athleteId: adultId })).toMatchObject({ mayBook: false });
+    const before = academy.snapshot();
+    await expect(granted.consent.decide({ athleteId: adultId, kind: "withdrawn" })).rejects.toMatchObject({
+      code: "NOT_FOUND",
+    });
+    expect(academy.snapshot()).toBe(before);
   });
 
   it("is not a minor's to grant", async () => {

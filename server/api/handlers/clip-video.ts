@@ -25,7 +25,7 @@ export function clipVideo(request: Request, clipId: string): Promise<Response> {
   });
 }
 
-const THEIRS = ["self_minor", "self_of_age", "guardian", "assigned_coach"] as const;
+const THEIRS = ["self_minor", "self_of_age", "guardian", "granted_guardian", "assigned_coach"] as const;
 
 async function noteForeignView(scope: RouteScope, clip: WatchableClip): Promise<void> {
   const { db, actor, nowMs, relations } = scope;

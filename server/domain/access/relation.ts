@@ -9,6 +9,7 @@ export const RELATIONS = [
   "self_minor",
   "self_of_age",
   "guardian",
+  "granted_guardian",
   "assigned_coach",
   "other_coach",
   "coach",
@@ -40,8 +41,8 @@ export interface AthleteScope {
 }
 
 /**
- * Everything the actor is to the athlete on a day. A guardian's view ends on the athlete's eighteenth birthday
- * unless the athlete grants it; a coach who is also a parent holds both relations.
+ * Everything the actor is to the athlete on a day. A guardian is one until the athlete's eighteenth birthday; after it
+ * an athlete who grants the view makes them a `granted_guardian`, who decides nothing. A coach who is also a parent holds both relations.
  * @param actor null for a caller who is not signed in
  * @param athlete null when the action is about no athlete
  */
@@ -67,6 +68,7 @@ function familyRelations(actor: Actor, athlete: AthleteScope, today: CalendarDay
   const relations: Relation[] = [];
   if (actor.athleteId === athlete.athleteId) relations.push(ofAge ? "self_of_age" : "self_minor");
   const stands = actor.guardianOf.includes(athlete.athleteId);
-  if (stands && (!ofAge || athlete.grantsGuardians)) relations.push("guardian");
+  if (stands && !ofAge) relations.push("guardian");
+  if (stands && ofAge && athlete.grantsGuardians) relations.push("granted_guardian");
   return relations;
 }

@@ -1,6 +1,6 @@
 import type { Relation } from "./relation";
 
-const FAMILY = ["self_minor", "self_of_age", "guardian"] as const;
+const FAMILY = ["self_minor", "self_of_age", "guardian", "granted_guardian"] as const;
 /** Those who decide for the athlete: the guardian of a minor, an athlete of age for themselves. */
 const DECIDES = ["self_of_age", "guardian"] as const;
 const COACHES = ["assigned_coach", "other_coach"] as const;

@@ -34,11 +34,16 @@ describe("what a person is to an athlete", () => {
     expect(relations(null)).toEqual(["anyone"]);
   });
 
-  it("is a guardian until the eighteenth birthday, and after it only when granted", () => {
+  it("is a guardian until the eighteenth birthday, and after it one who looks on only when granted", () => {
     const guardian = actor({ guardianOf: ["ath_1"] });
-    expect(relations(guardian, { bornOn: "2008-11-26" })).toContain("guardian");
-    expect(relations(guardian, { bornOn: "2008-11-25" })).not.toContain("guardian");
-    expect(relations(guardian, { bornOn: "2008-11-25", grantsGuardians: true })).toContain("guardian");
+    const [minor, grown] = [{ bornOn: "2008-11-26" }, { bornOn: "2008-11-25" }];
+    const known = ["anyone", "signed_in"];
+    expect(relations(guardian, minor)).toEqual(["anyone", "guardian", "signed_in"]);
+    expect(relations(guardian, { ...minor, grantsGuardians: true })).toEqual(relations(guardian, minor));
+    expect(relations(guardian, grown)).toEqual(known);
+    expect(relations(guardian, { ...grown, grantsGuardians: true })).toEqual([
+      ...["anyone", "granted_guardian", "signed_in"],
+    ]);
   });
 
   it("is of age from the eighteenth birthday on", () => {
@@ -65,6 +70,17 @@ describe("the table of rights", () => {
     expect(may("session.book", minor)).toBe(false);
     expect(may("consent.decide", minor)).toBe(false);
     expect(may("session.book", new Set<Relation>(["self_of_age"]))).toBe(true);
+  });
+
+  it("lets a guardian whom an athlete of age grants the view see and help, and decide nothing", () => {
+    const granted = new Set<Relation>(["anyone", "signed_in", "granted_guardian"]);
+    for (const action of ["athlete.view", "review.read", "clip.watch", "session.view"] as const) {
+      expect(may(action, granted), action).toBe(true);
+    }
+    const decisions = ["consent.decide", "session.book", "session.change", "calendar.findTimes"] as const;
+    for (const action of [...decisions, "round.withdraw", "pain.clear", "guardians.grant"] as const) {
+      expect(may(action, granted), action).toBe(false);
+    }
   });
 
   it("lets no coach and no admin clear pain or decide on consent", () => {
