@@ -2,7 +2,7 @@ import { and, eq, isNotNull, isNull, ne } from "drizzle-orm";
 import type { Db } from "@/db/client";
 import { account, staffRole } from "@/db/schema/people";
 import type { StaffRole } from "@/server/domain/people/person";
-import { endSignIns } from "./accounts";
+import { endSignIns, spendLinks } from "./accounts";
 
 /** The account of a person, or null while they were never invited. */
 export async function accountOf(db: Db, personId: string) {
@@ -41,18 +41,33 @@ export async function insertAccount(
   });
 }
 
-/** Lets an account sign in with another address; nothing happens for a person without one. */
-export async function setAccountEmail(tx: Db, personId: string, email: string): Promise<void> {
-  await tx.update(account).set({ email: email.toLowerCase() }).where(eq(account.personId, personId));
+/**
+ * Lets an account sign in with another address, and spends the links that went to the one before. Nothing happens for a
+ * person without an account, or when the address stays.
+ */
+export async function setAccountEmail(
+  tx: Db,
+  personId: string,
+  address: string,
+  nowMs: number,
+): Promise<void> {
+  const email = address.toLowerCase();
+  const changed = await tx
+    .update(account)
+    .set({ email })
+    .where(and(eq(account.personId, personId), ne(account.email, email)))
+    .returning({ personId: account.personId });
+  if (changed.length > 0) await spendLinks(tx, personId, nowMs);
 }
 
-/** Disables an account and ends its sign-ins at once. */
+/** Disables an account, ends its sign-ins at once and spends its links. */
 export async function disableAccount(tx: Db, personId: string, nowMs: number): Promise<void> {
   await tx
     .update(account)
     .set({ disabledAtMs: nowMs })
     .where(and(eq(account.personId, personId), isNull(account.disabledAtMs)));
   await endSignIns(tx, personId, nowMs);
+  await spendLinks(tx, personId, nowMs);
 }
 
 /** Lets a disabled account sign in again. */

@@ -110,9 +110,12 @@ export async function findLink(db: Db, tokenHash: string, nowMs: number) {
   return row;
 }
 
-/** Marks a link as used. */
-export async function spendLink(tx: Db, tokenHash: string, nowMs: number): Promise<void> {
-  await tx.update(accountLink).set({ usedAtMs: nowMs }).where(eq(accountLink.tokenHash, tokenHash));
+/** Spends every link of a person, invitation and reset alike: one was used, or the address they went to is no longer theirs. */
+export async function spendLinks(tx: Db, personId: string, nowMs: number): Promise<void> {
+  await tx
+    .update(accountLink)
+    .set({ usedAtMs: nowMs })
+    .where(and(eq(accountLink.personId, personId), isNull(accountLink.usedAtMs)));
 }
 
 /** Whether the academy exists yet; until it does, the first visit makes it. */

@@ -41,6 +41,35 @@ describe("single-use links", () => {
     expect(academy.snapshot()).toBe(before);
   });
 
+  it("are all spent by the first that is used, by another address, and by an account that is disabled", async () => {
+    const { academy, token } = await withLink();
+    const other = "an-invitation-of-more-than-twenty-characters";
+    const life = { nowMs: academy.clock.ms, expiresAtMs: academy.clock.ms + 3_600_000 };
+    const invited = { personId: WHO.guardian, purpose: "invitation", ...life } as const;
+    await keepLink(academy.db, { ...invited, tokenHash: hashOfToken(other) });
+    const nobody = await academy.as(null);
+    const admin = await academy.as(WHO.admin);
+    const names = { personId: WHO.guardian, givenName: "Gwen", familyName: "Marsh", phone: null };
+    const email = `gwen.marsh.${WHO.guardian}@test.example`;
+    const ends: (() => Promise<unknown>)[] = [
+      () => nobody.account.useLink({ token: other, password: GOOD }),
+      () => admin.people.edit({ ...names, email: "gwen@test.example" }),
+      () =>
+        admin.invitations
+          .disable({ personId: WHO.guardian })
+          .then(() => admin.invitations.enable({ personId: WHO.guardian })),
+    ];
+    await admin.people.edit({ ...names, email });
+    for (const end of ends) {
+      await academy.discarding(async () => {
+        expect(await nobody.account.link({ token })).toMatchObject({ email });
+        await end();
+        await expect(nobody.account.link({ token })).rejects.toMatchObject({ code: "NOT_FOUND" });
+        await expect(nobody.account.link({ token: other })).rejects.toMatchObject({ code: "NOT_FOUND" });
+      });
+    }
+  });
+
   it("expire, and refuse a weak password without being spent", async () => {
     const { academy, token } = await withLink();
     const nobody = await academy.as(null);

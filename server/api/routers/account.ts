@@ -13,7 +13,7 @@ import {
   keepLink,
   listSignIns,
   setPasswordHash,
-  spendLink,
+  spendLinks,
 } from "@/server/data/accounts";
 import { audit } from "@/server/data/audit";
 import { nameOf } from "@/server/data/names";
@@ -41,10 +41,9 @@ async function hashGoodPassword(password: string): Promise<string> {
 
 /** The link behind a token. @throws Refusal `link_spent` when it was used, has expired, or never was */
 async function liveLink(db: Db, sent: string, nowMs: number) {
-  const tokenHash = hashOfToken(sent);
-  const found = await findLink(db, tokenHash, nowMs);
+  const found = await findLink(db, hashOfToken(sent), nowMs);
   if (!found) throw new Refusal({ reason: "link_spent" });
-  return { ...found, tokenHash };
+  return found;
 }
 
 export const accountRouter = router({
@@ -90,7 +89,7 @@ export const accountRouter = router({
     },
   }),
 
-  /** Spends a link: sets the password and ends every sign-in of that person. */
+  /** Spends a link, and every other of that person: sets the password and ends every sign-in of theirs. */
   useLink: openCommand({
     action: "account.useLink",
     input: z.strictObject({ token, password: z.string().max(300) }),
@@ -100,8 +99,8 @@ export const accountRouter = router({
       return hashGoodPassword(password);
     },
     async run({ db, nowMs }, input, passwordHash) {
-      const { tokenHash, ...found } = await liveLink(db, input.token, nowMs);
-      await spendLink(db, tokenHash, nowMs);
+      const found = await liveLink(db, input.token, nowMs);
+      await spendLinks(db, found.personId, nowMs);
       await setPasswordHash(db, found.personId, passwordHash);
       await endSignIns(db, found.personId, nowMs);
       await audit(db, {
@@ -160,7 +159,12 @@ export const accountRouter = router({
       athleteId: z.string().nullable(),
       guardianOf: z.array(z.string()),
       athletes: z.array(
-        z.strictObject({ athleteId: z.string(), givenName: z.string(), isSelf: z.boolean() }),
+        z.strictObject({
+            athleteId: z.string(),
+            givenName: z.string(),
+            isSelf: z.boolean(),
+            hasLeft: z.boolean(),
+          }),
       ),
       academyName: z.string(),
       isDemo: z.boolean(),

@@ -26,11 +26,13 @@ import {
   type AthleteRecord,
   athleteRecord,
   birthProblem,
+  calendarDay,
   isMinorAlone,
 } from "@/server/domain/people/athlete-record";
 import { isOfAge, maySignIn } from "@/server/domain/people/person";
 import { type GuardianChoice, guardianChoice } from "@/server/domain/people/person-details";
 import { type CalendarDay, dayOf } from "@/server/domain/time/calendar-day";
+import { comeBack, leaveOn } from "../athlete-leaves";
 import type { Scope } from "../context";
 import { DONE, done } from "../done";
 import { noteAct } from "../note-act";
@@ -110,6 +112,30 @@ export const familiesRouter = router({
     },
   }),
 
+  /** Says from which day on an athlete is gone; refused while anything is booked or owed then. */
+  leave: command({
+    action: "people.manage",
+    input: z.strictObject({ athleteId: id, version, leftOn: calendarDay }),
+    output: done,
+    athlete: locate,
+    async run(scope, input) {
+      await leaveOn(scope, input.leftOn, input.version);
+      return DONE;
+    },
+  }),
+
+  /** Says that an athlete who left is back, or does not leave after all. */
+  comeBack: command({
+    action: "people.manage",
+    input: z.strictObject({ athleteId: id, version }),
+    output: done,
+    athlete: locate,
+    async run(scope, input) {
+      await comeBack(scope, input.version);
+      return DONE;
+    },
+  }),
+
   /** Lets a person on record, or a new one, stand for an athlete. */
   addGuardian: command({
     action: "people.manage",
@@ -160,7 +186,7 @@ async function checkRecord(
 /** The sign-in follows the e-mail, and ends when the birth date turns out to be under the age for one. */
 async function keepSignInLawful(scope: Scope, record: AthleteRecord, today: CalendarDay): Promise<void> {
   const { personId } = scope.athlete;
-  if (record.email) await setAccountEmail(scope.db, personId, record.email);
+  if (record.email) await setAccountEmail(scope.db, personId, record.email, scope.nowMs);
   if (maySignIn(record.bornOn, today) || !(await accountOf(scope.db, personId))) return;
   await disableAccount(scope.db, personId, scope.nowMs);
   await noteAct(scope, "account.disabled", personId);

@@ -50,7 +50,7 @@ export const peopleRouter = router({
               athleteId: id,
               bornOn: calendarDay,
               coachName: z.string().nullable(),
-              hasLeft: z.boolean(),
+              leftOn: calendarDay.nullable(),
             })
             .nullable(),
           standsFor: z.array(z.strictObject({ personId: id, givenName: z.string() })),
@@ -152,7 +152,7 @@ export const peopleRouter = router({
       if (await athleteOfPerson(scope.db, personId)) throw new Refusal({ reason: "not_found" });
       await refuseTakenEmail(scope.db, details.email, personId);
       await savePerson(scope.db, personId, details);
-      if (details.email) await setAccountEmail(scope.db, personId, details.email);
+      if (details.email) await setAccountEmail(scope.db, personId, details.email, scope.nowMs);
       await noteAct(scope, "person.edited", personId);
       return DONE;
     },
