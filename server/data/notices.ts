@@ -137,7 +137,7 @@ export async function dueNotices(db: Db, nowMs: number, limit: number): Promise<
     .limit(limit);
 }
 
-/** Writes down how a try went. */
+/** Writes down how a try went; `body` is what is kept in place of the words that have left. */
 export async function settleNotice(
   tx: Db,
   id: string,
@@ -147,6 +147,7 @@ export async function settleNotice(
     nextTryAtMs: number;
     lastError: string | null;
     sentAtMs: number | null;
+    body?: string;
   },
 ): Promise<void> {
   await tx.update(notice).set(outcome).where(eq(notice.id, id));

@@ -1,7 +1,7 @@
 import type { Connections } from "@/db/client";
 import { dueNotices, type OutgoingNotice, settleNotice } from "@/server/data/notices";
 import { unitOfWork } from "@/server/data/unit-of-work";
-import { MAX_TRIES, type NoticeState, retryAfterMs } from "@/server/domain/notices/notice";
+import { bodyOnceSent, MAX_TRIES, type NoticeState, retryAfterMs } from "@/server/domain/notices/notice";
 import type { Mail } from "@/server/notices/mailer";
 
 /** How notices leave: by mail, or (without a mail server) not at all. */
@@ -43,6 +43,7 @@ function outcomeOf(notice: OutgoingNotice, failure: string | null, isSet: boolea
     nextTryAtMs: state === "waiting" ? nowMs + retryAfterMs(attempts) : nowMs,
     lastError: failure,
     sentAtMs: state === "sent" ? nowMs : null,
+    ...(state === "sent" ? { body: bodyOnceSent(notice.body) } : {}),
   };
 }
 

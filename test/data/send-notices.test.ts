@@ -54,6 +54,17 @@ describe("the outbox", () => {
     });
   });
 
+  it("sends a single-use link whole and keeps the notice without it", async () => {
+    const academy = await makeAcademy();
+    await (await academy.as(WHO.admin)).invitations.send({ personId: WHO.guardian });
+    const out = outlet();
+    await sendNotices(academy.connections, academy.clock.ms, out);
+    const [token = ""] = /\/join\/([\w-]{43})\n/.exec(out.sent[0]?.text ?? "")?.slice(1) ?? [];
+    expect(await (await academy.as(null)).account.link({ token })).toMatchObject({ purpose: "invitation" });
+    expect((await academy.db.select().from(notice))[0]?.body).toContain("(the link went with the mail)");
+    expect(academy.snapshot()).not.toContain(token);
+  });
+
   it("keeps a notice for an admin to read when no mail server is set", async () => {
     const academy = await withNotice();
     await sendNotices(academy.connections, academy.clock.ms, { isSet: false, send: async () => undefined });

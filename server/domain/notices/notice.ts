@@ -37,6 +37,15 @@ export function retryAfterMs(attempts: number): number {
 }
 
 /**
+ * What is kept of a notice once it has left: a single-use link went with the mail alone. Beside it, whoever reads the
+ * outbox or a copy of the database could use it first.
+ * @example bodyOnceSent("Open\nhttps://a.example/join/x1_-yyyyyyyyyyyyyyyyyyyy\nsoon") // "Open\n(the link went with the mail)\nsoon"
+ */
+export function bodyOnceSent(body: string): string {
+  return body.replaceAll(/\S*\/join\/[\w-]{20,}/g, "(the link went with the mail)");
+}
+
+/**
  * Who is told of something about an athlete: an athlete of age always, a minor with a sign-in of their own and then
  * never without every guardian; guardians of an athlete of age only when the athlete lets them.
  * @returns nobody when a minor has no guardian on record: a message never reaches a minor alone

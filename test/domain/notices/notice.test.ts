@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { recipientsFor, retryAfterMs } from "@/server/domain/notices/notice";
+import { bodyOnceSent, recipientsFor, retryAfterMs } from "@/server/domain/notices/notice";
 
 const family = {
   athletePersonId: "kid",
@@ -34,5 +34,14 @@ describe("trying again", () => {
     expect([1, 2, 3, 7, 8, 20].map((attempts) => retryAfterMs(attempts) / 60_000)).toEqual([
       1, 2, 4, 64, 120, 120,
     ]);
+  });
+});
+
+describe("what is kept of a notice that has left", () => {
+  it("is its words without a single-use link, and every other link", () => {
+    const link = "https://a.example/join/x1_-yyyyyyyyyyyyyyyyyyyy";
+    expect(bodyOnceSent(`Open\n${link}\nsoon`)).toBe("Open\n(the link went with the mail)\nsoon");
+    const other = "Read it: https://a.example/family/ath_1/rounds/rnd_1";
+    expect(bodyOnceSent(other)).toBe(other);
   });
 });
