@@ -102,7 +102,7 @@ interface MarkButtonProps {
 }
 
 function MarkButton({ event, frame, player, onMark }: MarkButtonProps) {
-  const here = player.frame;
+  const here = player.inHand;
   const isMarkedHere = frame === here;
   const act = isMarkedHere ? "Unmark" : frame === undefined ? "Mark" : "Move here";
   return (

@@ -18,6 +18,8 @@ export interface ClipPlayer {
   frame: number;
   /** The frame asked for; differs from `frame` while the picture follows. */
   wanted: number;
+  /** The frame that a mark or a judgement is of: the one the picture is coming to rest on. */
+  inHand: number;
   /** False when the browser would not show the very frame that was asked for. */
   isExact: boolean;
   isPlaying: boolean;
@@ -88,6 +90,7 @@ export function useClipPlayer(given: PlayedClip, startFrame = 0): ClipPlayer {
       picture,
       frame,
       wanted: stepping.wanted,
+      inHand: stepping.isExact ? stepping.wanted : frame,
       isExact: stepping.isExact,
       isPlaying,
       speed,

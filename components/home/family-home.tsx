@@ -14,7 +14,7 @@ import { WorkingOn, type WorkingOnProps } from "./working-on";
 
 /** What a {@link FamilyHome} takes: what `today.family` answers. */
 export interface FamilyHomeProps extends Omit<WorkingOnProps, "athleteId" | "zone" | "maySend"> {
-  athlete: { athleteId: string; givenName: string; zone: string };
+  athlete: { athleteId: string; givenName: string; zone: string; hasLeft: boolean };
   hasConsent: boolean;
   /** Whether the one who looks may decide on consent. */
   mayDecide: boolean;
@@ -46,21 +46,25 @@ export function FamilyHome(props: FamilyHomeProps) {
           {...props}
           athleteId={athlete.athleteId}
           zone={athlete.zone}
-          maySend={hasConsent && !pain.stop}
+          maySend={hasConsent && !pain.stop && !athlete.hasLeft}
         />
         <Section
           title="Coming in"
           aside={
-            <LinkButton href={`${home}/times`} variant="link" isSmall>
-              Find a time
-            </LinkButton>
+            athlete.hasLeft ? null : (
+              <LinkButton href={`${home}/times`} variant="link" isSmall>
+                Find a time
+              </LinkButton>
+            )
           }
         >
           {sessions.length > 0 ? (
             <ComingIn home={home} sessions={sessions} today={today} zone={athlete.zone} />
           ) : (
             <EmptyState title="Nothing is booked">
-              A time that fits the coach, a lane and the arm is found under Times.
+              {athlete.hasLeft
+                ? null
+                : "A time that fits the coach, a lane and the arm is found under Times."}
             </EmptyState>
           )}
         </Section>

@@ -13,10 +13,12 @@ import { CommandProblem } from "@/components/wire/command-problem";
 import { numberOrNull, textOf } from "@/components/wire/form-values";
 import { useCommand } from "@/components/wire/use-command";
 import { heightInWords } from "@/server/domain/people/height-in-words";
+import { hasLeft } from "@/server/domain/people/leaving";
 import { fullName, type ThrowingHand } from "@/server/domain/people/person";
 import { ageOn } from "@/server/domain/time/calendar-day";
 import { dayInWords } from "@/server/domain/time/words";
 import { type Choices, coachOptions, NO_COACH } from "./athlete-fields";
+import { Leaving } from "./leaving";
 import type { AthletePart, PersonRecord } from "./person-record";
 
 /** What an {@link AthleteSection} takes. */
@@ -55,13 +57,24 @@ export function AthleteSection({ person, athlete, choices, today, isAdmin }: Ath
           { term: "Rule book", detail: book?.name ?? athlete.ruleBookId },
           { term: "Coach", detail: coach ? fullName(coach) : "nobody yet" },
           { term: "Joined", detail: dayInWords(athlete.joinedOn, { withYear: true }) },
+          ...(athlete.leftOn === null
+            ? []
+            : [
+                {
+                  term: hasLeft(athlete.leftOn, today) ? "Left on" : "Leaves on",
+                  detail: dayInWords(athlete.leftOn, { withYear: true }),
+                },
+              ]),
         ]}
       />
       <FormActions>
         {isAdmin ? (
-          <Button isSmall onPress={() => setOpen("coach")}>
-            Assign a coach
-          </Button>
+          <>
+            <Button isSmall onPress={() => setOpen("coach")}>
+              Assign a coach
+            </Button>
+            <Leaving person={person} athlete={athlete} today={today} />
+          </>
         ) : (
           <Button isSmall onPress={() => setOpen("arm")}>
             Write down height or hand

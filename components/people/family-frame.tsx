@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import { FamilyShell } from "@/components/shell/family-shell";
 import type { Theme } from "@/components/shell/theme";
+import { Notice } from "@/components/ui/notice";
 import { AthleteSwitch } from "./athlete-switch";
 import { Cautions } from "./cautions";
 import type { Me } from "./me";
@@ -20,8 +21,12 @@ export function FamilyFrame({ me, athlete, theme, children }: FamilyFrameProps) 
   const home = `/family/${athlete.athleteId}`;
   const nav = [
     { href: home, label: "Home" },
-    { href: `${home}/send`, label: "Send" },
-    { href: `${home}/times`, label: "Times" },
+    ...(athlete.hasLeft
+      ? []
+      : [
+          { href: `${home}/send`, label: "Send" },
+          { href: `${home}/times`, label: "Times" },
+        ]),
     { href: `${home}/throws`, label: "Throws" },
     { href: `${home}/season`, label: "Season" },
   ];
@@ -38,6 +43,11 @@ export function FamilyFrame({ me, athlete, theme, children }: FamilyFrameProps) 
       account={<OwnMenu name={me.name} role={athlete.isSelf ? "Athlete" : "Guardian"} ways={ways} />}
       footer={<Cautions academyName={me.academyName} isDemo={me.isDemo} />}
     >
+      {athlete.hasLeft ? (
+        <Notice kind="info" title={`${athlete.givenName} has left the academy.`} isStatic>
+          The season and past reviews stay to read. Nothing new is sent or booked.
+        </Notice>
+      ) : null}
       {children}
     </FamilyShell>
   );

@@ -3,7 +3,7 @@ export interface Me {
   personId: string;
   name: string;
   roles: readonly ("admin" | "coach")[];
-  athletes: readonly { athleteId: string; givenName: string; isSelf: boolean }[];
+  athletes: readonly { athleteId: string; givenName: string; isSelf: boolean; hasLeft: boolean }[];
   academyName: string;
   isDemo: boolean;
 }

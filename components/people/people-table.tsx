@@ -1,6 +1,7 @@
 import Link from "next/link";
 import { Table } from "@/components/ui/table";
 import type { Answers } from "@/components/wire/answers";
+import { hasLeft } from "@/server/domain/people/leaving";
 import type { SignInState } from "@/server/domain/people/people-filter";
 import { fullName } from "@/server/domain/people/person";
 import { ageOn } from "@/server/domain/time/calendar-day";
@@ -52,7 +53,11 @@ export function PeopleTable({ rows, today, isNarrowed }: PeopleTableProps) {
 function whatTheyAre(row: Row, today: string): string {
   const words: string[] = [...row.roles];
   if (row.athlete) {
-    words.push(row.athlete.hasLeft ? "athlete who left" : `athlete, ${ageOn(row.athlete.bornOn, today)}`);
+    words.push(
+      hasLeft(row.athlete.leftOn, today)
+        ? "athlete who left"
+        : `athlete, ${ageOn(row.athlete.bornOn, today)}`,
+    );
   }
   if (row.standsFor.length > 0) {
     const names = row.standsFor.map((ward) => ward.givenName);

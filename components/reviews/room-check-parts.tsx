@@ -107,7 +107,7 @@ export function JudgeNew(props: {
   const { clip, player } = newer;
   const [phase, setPhase] = useState<Phase | null>(null);
   return (
-    <Section title="Judge the new clip" aside={`on the frame you see, ${player.frame + 1}`}>
+    <Section title="Judge the new clip" aside={`on the frame you see, ${player.inHand + 1}`}>
       <RoomOutline
         checkpoints={offered(room.checkpoints, draft.document)}
         clip={clip}
@@ -120,7 +120,7 @@ export function JudgeNew(props: {
           if (frame !== undefined) player.show(frame);
         }}
         onScore={(checkpoint, score) =>
-          draft.change((now) => judge(now, checkpoint.id, { clipId: clip.id, frame: player.frame }, score))
+          draft.change((now) => judge(now, checkpoint.id, { clipId: clip.id, frame: player.inHand }, score))
         }
       />
     </Section>

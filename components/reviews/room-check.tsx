@@ -55,7 +55,7 @@ export function RoomCheck({ room, replies }: { room: RoomView; replies: Clips })
     toggle: pair.newer.toggle,
     mark: (at) => {
       const event = DELIVERY_EVENTS[at];
-      if (event) draft.change((now) => markEvent(now, newer.clip.id, event, newer.player.frame));
+      if (event) draft.change((now) => markEvent(now, newer.clip.id, event, newer.player.inHand));
     },
     toMark: (direction) => {
       const frame = markedBeside(newMarks, newer.player.wanted, direction);

@@ -34,7 +34,7 @@ export function RoomVerdict(props: RoomVerdictProps) {
   const { document, change } = draft;
   const verdict = document.verdicts.find((row) => row.correctionId === correction.id);
   const retirement = document.retirements.find((row) => row.correctionId === correction.id);
-  const here = { clipId: newer.clip.id, frame: newer.frame };
+  const here = { clipId: newer.clip.id, frame: newer.inHand };
   return (
     <li className={styles.verdict}>
       <div className={styles.about}>

@@ -31,14 +31,14 @@ export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [
   const marks = marksOn(clip.id, room.eventMarks, document.eventMarks);
   const recap = recapIn(document, room.checkpoints);
   const open = room.corrections.filter((each) => isOpen(each.state));
-  const place = { clipId: clip.id, frame: player.frame };
+  const place = { clipId: clip.id, frame: player.inHand };
 
   useClipKeys({
     step: player.step,
     toggle: player.toggle,
     mark: (at) => {
       const event = DELIVERY_EVENTS[at];
-      if (event && player.picture === "ready") change((now) => markEvent(now, clip.id, event, player.frame));
+      if (event && player.picture === "ready") change((now) => markEvent(now, clip.id, event, player.inHand));
     },
     toMark: (direction) => {
       const frame = markedBeside(marks, player.wanted, direction);
@@ -64,7 +64,7 @@ export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [
           onMark={(event, frame) => change((now) => markEvent(now, clip.id, event, frame))}
         />
         <div>
-          <Section title="Delivery" aside={`judged on the frame you see, ${player.frame + 1}`}>
+          <Section title="Delivery" aside={`judged on the frame you see, ${player.inHand + 1}`}>
             <RoomOutline
               checkpoints={offered(room.checkpoints, document)}
               clip={clip}
