@@ -22,6 +22,8 @@ export interface Academy {
   /** Moves the academy's clock to an instant. */
   setClock: (ms: number) => void;
   clockMs: () => number;
+  /** Its day in New York, as YYYY-MM-DD. */
+  today: () => string;
 }
 
 /** Every test: console errors and uncaught exceptions of any of its pages fail it. */
@@ -44,7 +46,8 @@ export const test = base.extend<{ academy: Academy }>({
         return page;
       },
       setClock: (ms) => writeFileSync(clockFile(), String(ms)),
-      clockMs: () => Number(readFileSync(clockFile(), "utf8")),
+      clockMs,
+      today: () => new Intl.DateTimeFormat("en-CA", { timeZone: "America/New_York" }).format(clockMs()),
     });
     for (const context of opened) await context.close();
     expect(noise, "nothing unexpected on the console").toEqual([]);
@@ -52,6 +55,10 @@ export const test = base.extend<{ academy: Academy }>({
 });
 
 export { expect };
+
+function clockMs(): number {
+  return Number(readFileSync(clockFile(), "utf8"));
+}
 
 function clockFile(): string {
   return `${process.env.SLABSIDE_E2E_FOLDER}/clock`;

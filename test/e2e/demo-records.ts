@@ -10,6 +10,18 @@ export interface Family {
 
 /** An athlete of the demo coach with room for three corrections, nothing under way, and a guardian who signs in. */
 export function chooseFamily(): Family {
+  return familyWhere(`coach.email = 'coach@slabside.example' AND t.throws = 'right'
+    AND (SELECT count(*) FROM correction c WHERE c.athlete_id = t.id AND c.state IN ('given', 'showing')) <= 2
+    AND NOT EXISTS (SELECT 1 FROM round r WHERE r.athlete_id = t.id
+                    AND r.state NOT IN ('settled', 'withdrawn', 'lapsed'))`);
+}
+
+/** An athlete of another coach than the demo's, and a guardian who signs in. */
+export function chooseOtherFamily(): Family {
+  return familyWhere("coach.email <> 'coach@slabside.example'");
+}
+
+function familyWhere(condition: string): Family {
   const sqlite = database();
   const row = sqlite
     .prepare(
@@ -17,17 +29,14 @@ export function chooseFamily(): Family {
        FROM athlete t JOIN person p ON p.id = t.person_id
        JOIN account coach ON coach.person_id = t.coach_person_id
        JOIN guardianship g ON g.athlete_id = t.id JOIN account a ON a.person_id = g.guardian_person_id
-       WHERE coach.email = 'coach@slabside.example' AND t.throws = 'right'
-         AND t.born_on BETWEEN '2013-11-26' AND '2016-11-25'
-         AND (SELECT count(*) FROM correction c WHERE c.athlete_id = t.id AND c.state IN ('given', 'showing')) <= 2
-         AND NOT EXISTS (SELECT 1 FROM round r WHERE r.athlete_id = t.id
-                         AND r.state NOT IN ('settled', 'withdrawn', 'lapsed'))
-         AND NOT EXISTS (SELECT 1 FROM pain_report pain WHERE pain.athlete_id = t.id)
+       WHERE t.born_on BETWEEN '2013-11-26' AND '2016-11-25'
+         AND EXISTS (SELECT 1 FROM session_athlete earlier WHERE earlier.athlete_id = t.id)
+         AND NOT EXISTS (SELECT 1 FROM pain_report pain WHERE pain.athlete_id = t.id) AND ${condition}
        ORDER BY t.id LIMIT 1`,
     )
     .get() as Family | undefined;
   sqlite.close();
-  if (!row) throw new Error("The demo has no family that fits the journey.");
+  if (!row) throw new Error(`The demo has no family for a journey where ${condition}`);
   return row;
 }
 

@@ -42,3 +42,33 @@ export async function setNumber(scope: Page | Locator, name: string, value: stri
   await field.fill(value);
   await field.blur();
 }
+
+/** Types a day, part by part as the field shows it, into a date field. `day` is YYYY-MM-DD. */
+export async function setDay(scope: Page | Locator, name: string, day: string) {
+  const [year = "", month = "", date = ""] = day.split("-");
+  const field = scope.getByRole("group", { name });
+  await field.getByRole("spinbutton", { name: /^day/ }).click();
+  await field.page().keyboard.type(date + month + year);
+}
+
+/** Takes the first time that is offered, looks once more, and agrees. */
+export async function takeFirstTime(page: Page, act: "Take it" | "Move here") {
+  await page
+    .getByRole("button", { name: new RegExp(`^${act}: `) })
+    .first()
+    .click();
+  const dialog = page.getByRole("dialog");
+  await dialog.getByRole("button", { name: act === "Take it" ? "Book it" : "Move the session" }).click();
+  await page.waitForURL(/\/(sessions|calendar)\/ses_/);
+}
+
+/** A day as the screens name it: "Wed 25 Nov". `day` is YYYY-MM-DD. */
+export function dayInWords(day: string): string {
+  const words = new Intl.DateTimeFormat("en-GB", {
+    weekday: "short",
+    day: "numeric",
+    month: "short",
+    timeZone: "UTC",
+  });
+  return words.format(Date.parse(day)).replace(",", "");
+}

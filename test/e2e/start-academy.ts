@@ -19,14 +19,28 @@ const home = fileURLToPath(new URL("../../", import.meta.url));
 export default async function startAcademy(): Promise<() => Promise<void>> {
   if (process.env.SLABSIDE_E2E_FOLDER) return async () => undefined;
   const folder = mkdtempSync(join(tmpdir(), "slabside-e2e-"));
+  process.env.SLABSIDE_E2E_FOLDER = folder;
+  const stop = await serve(folder, PORT);
+  await drawJourneyClips(folder);
+  return async () => {
+    await stop();
+    rmSync(folder, { recursive: true, force: true });
+  };
+}
+
+/** Runs the start command on a folder, its clock standing at the journeys' beginning; returns what stops it. */
+export async function serve(
+  folder: string,
+  port: number,
+  words: string[] = [],
+): Promise<() => Promise<void>> {
   const clockFile = join(folder, "clock");
   writeFileSync(clockFile, String(START_MS));
-  process.env.SLABSIDE_E2E_FOLDER = folder;
-  const server = spawn(process.execPath, ["server/start.mjs"], {
+  const server = spawn(process.execPath, ["server/start.mjs", ...words], {
     cwd: home,
     env: {
       ...process.env,
-      PORT: String(PORT),
+      PORT: String(port),
       SLABSIDE_DATA: join(folder, "data"),
       CLOCK_FILE: clockFile,
       LOG_LEVEL: "warn",
@@ -34,12 +48,10 @@ export default async function startAcademy(): Promise<() => Promise<void>> {
     stdio: ["ignore", "pipe", "inherit"],
   });
   await untilRunning(server);
-  await drawJourneyClips(folder);
   return async () => {
     const ended = new Promise((end) => server.once("exit", end));
     server.kill("SIGTERM");
     await ended;
-    rmSync(folder, { recursive: true, force: true });
   };
 }
 

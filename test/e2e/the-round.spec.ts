@@ -1,11 +1,10 @@
 import { readFileSync } from "node:fs";
-import type { Locator, Page } from "@playwright/test";
+import type { Page } from "@playwright/test";
 import { parse } from "csv-parse/sync";
-import { type Academy, expect, expectAccessible, test } from "./academy";
+import { type Academy, expect, expectAccessible, PHONE, test } from "./academy";
 import { chooseFamily, clipFile, database, eventFrames, type Family, startOf } from "./demo-records";
-import { markEvents, openPhase, saved, setNumber } from "./hands";
+import { dayInWords, markEvents, openPhase, saved, setDay, setNumber } from "./hands";
 
-const PHONE = { width: 390, height: 844 };
 const HOUR_MS = 3_600_000;
 
 /** The corrections the coach gives, with the phase their checkpoint is judged in. */
@@ -24,11 +23,13 @@ test("a clip from a phone becomes corrections, a reply, a check, a session, a lo
   const coach = await academy.as("coach");
 
   const roundId = await test.step("the guardian sends a clip", () =>
-    sendClip(guardian, family, "first", null));
+    sendClip(guardian, academy, family, "first", null));
   await test.step("the coach takes it and writes a review", () => review(coach, family, roundId));
-  await test.step("the guardian reads it and ticks a day of practice", () => read(guardian, family, roundId));
+  await test.step("the guardian reads it and ticks a day of practice", () =>
+    read(guardian, academy, family, roundId));
   academy.setClock(academy.clockMs() + 26 * HOUR_MS);
-  await test.step("the guardian answers with a new clip", () => sendClip(guardian, family, "reply", roundId));
+  await test.step("the guardian answers with a new clip", () =>
+    sendClip(guardian, academy, family, "reply", roundId));
   await test.step("the coach checks whether each correction took", () => check(coach, roundId));
   await test.step("the guardian logs a game", () => logGame(guardian, family));
   const sessionId = await test.step("the coach books: refused by the arm, then a time that fits", () =>
@@ -38,12 +39,18 @@ test("a clip from a phone becomes corrections, a reply, a check, a session, a lo
     exportMonth(academy, family, sessionId));
 });
 
-async function sendClip(page: Page, family: Family, which: "first" | "reply", roundId: string | null) {
+async function sendClip(
+  page: Page,
+  academy: Academy,
+  family: Family,
+  which: "first" | "reply",
+  roundId: string | null,
+) {
   await page.goto(`/family/${family.athleteId}/send${roundId ? `?round=${roundId}` : ""}`);
   await expectAccessible(page);
   await page.locator("input[type=file]").setInputFiles(clipFile(which));
   await expect(page.getByText("Uploaded, not sent yet")).toBeVisible();
-  await typeDay(page.getByRole("group", { name: "Filmed on" }), roundId ? "26112026" : "25112026");
+  await setDay(page, "Filmed on", academy.today());
   await page.getByText("Open side", { exact: true }).click();
   const pitches = page.getByRole("textbox", { name: "Pitches thrown" });
   await pitches.fill("6");
@@ -53,11 +60,6 @@ async function sendClip(page: Page, family: Family, which: "first" | "reply", ro
   await expect(page.getByText(/6 pitches were put on .+ throw log/)).toBeVisible();
   const link = await page.getByRole("link", { name: "Open the round" }).getAttribute("href");
   return link?.split("/").at(-1) ?? "";
-}
-
-async function typeDay(field: Locator, digits: string) {
-  await field.getByRole("spinbutton", { name: /^day/ }).click();
-  await field.page().keyboard.type(digits);
 }
 
 async function review(page: Page, family: Family, roundId: string) {
@@ -95,20 +97,18 @@ async function review(page: Page, family: Family, roundId: string) {
   await expect(page.getByText("The review is with the family.")).toBeVisible();
 }
 
-async function read(page: Page, family: Family, roundId: string) {
+async function read(page: Page, academy: Academy, family: Family, roundId: string) {
   await page.goto(`/family/${family.athleteId}/rounds/${roundId}`);
   await expectAccessible(page);
   for (const { checkpoint } of GIVEN) await expect(page.getByText(checkpoint).first()).toBeVisible();
   const first = page.getByRole("listitem").filter({ hasText: "Gaze level and on the plate" });
   await first.getByRole("button", { name: "See it" }).click();
-  const day = first.getByRole("button", { name: "Practised Wed 25 Nov" });
+  const practised = `Practised ${dayInWords(academy.today())}`;
+  const day = first.getByRole("button", { name: practised });
   await day.click();
   await expect(day).toHaveAttribute("aria-pressed", "true");
   await page.reload();
-  await expect(page.getByRole("button", { name: "Practised Wed 25 Nov" }).first()).toHaveAttribute(
-    "aria-pressed",
-    "true",
-  );
+  await expect(page.getByRole("button", { name: practised }).first()).toHaveAttribute("aria-pressed", "true");
 }
 
 async function check(page: Page, roundId: string) {

@@ -1,0 +1,156 @@
+import type { Page } from "@playwright/test";
+import { type Academy, expect, expectAccessible, LAPTOP, PHONE, test } from "./academy";
+import { athletesOf, database, idOf, personOf, startOf } from "./demo-records";
+
+/** Addresses of one family's screens: each kind of page, and each state that a round or a session of it is in. */
+function familyScreens(athleteId: string): string[] {
+  const home = `/family/${athleteId}`;
+  const rounds = oneOfEachState("round", athleteId).map((id) => `${home}/rounds/${id}`);
+  const sessions = oneOfEachState("session", athleteId).map((id) => `${home}/sessions/${id}`);
+  const pages = ["", "/send", "/rounds", "/times", "/throws", "/season", "/consent"].map(
+    (page) => home + page,
+  );
+  return [...pages, ...rounds, ...sessions];
+}
+
+function oneOfEachState(what: "round" | "session", athleteId: string): string[] {
+  const sqlite = database();
+  const own =
+    what === "round"
+      ? "SELECT max(id) FROM round WHERE athlete_id = ? GROUP BY state"
+      : "SELECT max(s.id) FROM session s JOIN session_athlete a ON a.session_id = s.id WHERE a.athlete_id = ? GROUP BY s.state";
+  const ids = sqlite.prepare(own).pluck().all(athleteId);
+  sqlite.close();
+  return ids as string[];
+}
+
+/** A round in a state, the demo coach's where there is one. */
+const roundIn = (state: string) =>
+  idOf(
+    "SELECT id FROM round WHERE state = ? ORDER BY coach_person_id IS ? DESC, received_at_ms DESC",
+    state,
+    personOf("coach"),
+  );
+
+const sessionIn = (state: string) =>
+  idOf("SELECT id FROM session WHERE state = ? ORDER BY starts_at_ms DESC", state);
+
+const ACADEMY_PAGES = ["", "/people", "/sites", "/hours", "/checkpoints", "/settings"].map(
+  (page) => `/academy${page}`,
+);
+
+function coachScreens(): string[] {
+  const [athleteId = ""] = athletesOf("guardian");
+  const rounds = ["received", "taken", "sent", "answered", "retake", "settled"].map(roundIn);
+  const sessions = ["booked", "checked_in", "logged", "cancelled", "no_show"].map(sessionIn);
+  return [
+    "/today",
+    ...["mine", "free", "all"].map((part) => `/reviews?show=${part}`),
+    ...rounds.map((id) => `/reviews/${id}`),
+    "/athletes",
+    `/athletes/${athleteId}`,
+    `/athletes/${athleteId}/throws`,
+    "/calendar",
+    "/calendar?view=week",
+    ...sessions.map((id) => `/calendar/${id}`),
+    "/calendar/find",
+    `/calendar/find?athlete=${athleteId}`,
+    `/calendar/find?move=${sessionIn("booked")}`,
+    ...ACADEMY_PAGES,
+    `/academy/people/${personOf("guardian")}`,
+    "/account",
+  ];
+}
+
+function adminScreens(): string[] {
+  const child = idOf("SELECT person_id FROM athlete WHERE id = ?", athletesOf("guardian")[0] ?? "");
+  return [
+    "/today",
+    "/reviews",
+    `/reviews/${roundIn("taken")}`,
+    "/ledger",
+    "/ledger?month=2026-10",
+    ...ACADEMY_PAGES,
+    ...["/rates", "/notices", "/record", "/people/new"].map((page) => `/academy${page}`),
+    ...[child, personOf("coach"), personOf("guardian")].map((id) => `/academy/people/${id}`),
+    `/academy/people/${child}/edit`,
+    `/academy/people/${personOf("coach")}/edit`,
+  ];
+}
+
+/** Addresses that lead nowhere for whoever opens them: not there, or somebody else's. */
+const NOWHERE = ["/nowhere", "/family/ath_somebody", "/reviews/rnd_none", "/calendar/ses_none"];
+
+/** Opens a screen at a phone's and a laptop's size and holds it to what every screen promises. */
+async function lookAt(page: Page, address: string) {
+  await test.step(address, async () => {
+    for (const size of [PHONE, LAPTOP]) {
+      await page.setViewportSize(size);
+      await page.goto(address);
+      const where = `${address} at ${size.width}`;
+      await expect.soft(page.getByRole("heading", { level: 1 }), where).toHaveCount(1);
+      await expect.soft(page.getByRole("main"), where).toHaveCount(1);
+      await expect.soft(page, where).toHaveTitle(/\S/);
+      const [inner, scroll] = await page.evaluate(() => [
+        window.innerWidth,
+        document.scrollingElement?.scrollWidth ?? 0,
+      ]);
+      expect.soft(scroll, `${where} is no wider than the screen`).toBeLessThanOrEqual(inner ?? 0);
+      await expectAccessible(page);
+    }
+  });
+}
+
+/** The clock goes to a session of the coach and the first question of the check-in is answered: it is under way. */
+async function beginSession(coach: Page, academy: Academy) {
+  const sessionId = idOf(
+    `SELECT s.id FROM session s JOIN session_athlete a ON a.session_id = s.id
+     WHERE s.state = 'booked' AND s.kind IN ('bullpen', 'lesson') AND s.coach_person_id = ?
+     GROUP BY s.id HAVING count(*) = 1 ORDER BY s.starts_at_ms`,
+    personOf("coach"),
+  );
+  academy.setClock(Math.max(academy.clockMs(), startOf(sessionId)));
+  await coach.goto(`/calendar/${sessionId}`);
+  const asked = coach.getByRole("form", { name: /^Check in / });
+  for (const question of [/^Thrown since/, "Does anything hurt?"]) {
+    await asked.getByRole("radiogroup", { name: question }).getByText("No", { exact: true }).click();
+  }
+  await asked.getByRole("button", { name: "Record the check-in" }).click();
+  await expect(coach.getByRole("form", { name: "Log the session" })).toBeVisible();
+}
+
+test.describe("each screen has one question and a title, fits its width and passes axe", () => {
+  test.setTimeout(300_000);
+
+  test("for whoever is not signed in", async ({ academy }) => {
+    const page = await academy.visitor();
+    for (const address of ["/sign-in", "/forgot", "/join/a-link-that-was-used", "/nowhere"]) {
+      await lookAt(page, address);
+    }
+  });
+
+  test("for a coach", async ({ academy }) => {
+    const page = await academy.as("coach");
+    await beginSession(page, academy);
+    for (const address of [...coachScreens(), ...NOWHERE]) await lookAt(page, address);
+  });
+
+  test("for an admin", async ({ academy }) => {
+    const page = await academy.as("admin");
+    for (const address of adminScreens()) await lookAt(page, address);
+  });
+
+  test("for a guardian, both children", async ({ academy }) => {
+    const page = await academy.as("guardian");
+    for (const athleteId of athletesOf("guardian")) {
+      for (const address of familyScreens(athleteId)) await lookAt(page, address);
+    }
+    for (const address of ["/account", ...NOWHERE]) await lookAt(page, address);
+  });
+
+  test("for an athlete", async ({ academy }) => {
+    const page = await academy.as("athlete");
+    const [athleteId = ""] = athletesOf("athlete");
+    for (const address of [...familyScreens(athleteId), "/account"]) await lookAt(page, address);
+  });
+});
