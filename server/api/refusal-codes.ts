@@ -1,6 +1,7 @@
 import { TRPCError } from "@trpc/server";
 import type { TRPC_ERROR_CODE_KEY } from "@trpc/server/rpc";
-import { Refusal, type RefusalReason } from "@/server/domain/errors/refusal";
+import type { RefusalReason } from "@/server/domain/errors/refusal";
+import { refusalOf } from "@/server/refusal-of";
 
 /** Reason -> the code it travels under. A reason without a line does not compile. */
 export const REFUSAL_CODES = {
@@ -18,9 +19,12 @@ export const REFUSAL_CODES = {
   email_missing: "UNPROCESSABLE_CONTENT",
   already_joined: "CONFLICT",
   coach_has_work: "CONFLICT",
+  athlete_not_free: "CONFLICT",
+  athlete_left: "CONFLICT",
   settings_invalid: "UNPROCESSABLE_CONTENT",
   changed_meanwhile: "CONFLICT",
   repeated_with_other_content: "CONFLICT",
+  disk_full: "SERVICE_UNAVAILABLE",
   consent_missing: "PRECONDITION_FAILED",
   upload_missing: "UNPROCESSABLE_CONTENT",
   too_many_waiting: "CONFLICT",
@@ -56,8 +60,13 @@ export const REFUSAL_CODES = {
   hours_invalid: "UNPROCESSABLE_CONTENT",
 } as const satisfies Record<RefusalReason, TRPC_ERROR_CODE_KEY>;
 
-/** A refusal as the wire's error; anything else is passed on as it is. */
+/** A refusal, or a full disk, as the wire's error; anything else is passed on as it is. */
 export function asWireError(error: unknown): unknown {
-  if (!(error instanceof Refusal)) return error;
-  return new TRPCError({ code: REFUSAL_CODES[error.detail.reason], message: error.message, cause: error });
+  const refusal = refusalOf(error);
+  if (!refusal) return error;
+  return new TRPCError({
+    code: REFUSAL_CODES[refusal.detail.reason],
+    message: refusal.message,
+    cause: refusal,
+  });
 }

@@ -5,8 +5,9 @@ import { accountByEmail, endSignIn, SIGN_IN_LIFE_MS, startSignIn } from "@/serve
 import { connections } from "@/server/data/connections";
 import { newId } from "@/server/data/new-id";
 import { unitOfWork } from "@/server/data/unit-of-work";
-import { Refusal } from "@/server/domain/errors/refusal";
 import { env } from "@/server/env";
+import { logFault } from "@/server/log-fault";
+import { refusalOf } from "@/server/refusal-of";
 import { callerAddress } from "./caller-address";
 import { passwordFits } from "./password";
 import { countTry, forgetTries } from "./sign-in-limits";
@@ -37,6 +38,12 @@ export async function signInWith(attempt: Attempt): Promise<{ personId: string; 
   return { personId: found.personId, signInId };
 }
 
+/* What is thrown here is shown on the sign-in page as it stands. */
+function faultInWords(error: unknown): string {
+  const reference = logFault(error, { path: "sign-in" }, "a sign-in failed");
+  return `Something went wrong here, not with you. Try again; if it stays, tell the academy this number: ${reference}.`;
+}
+
 /** Settings of the sign-in library: credentials only; the cookie holds a person id and a sign-in id and nothing else. */
 export const authOptions: NextAuthOptions = {
   secret: env.AUTH_SECRET,
@@ -56,8 +63,7 @@ export const authOptions: NextAuthOptions = {
           });
           return ids ? { id: ids.personId, signInId: ids.signInId } : null;
         } catch (error) {
-          if (error instanceof Refusal) throw new Error(error.message);
-          throw error;
+          throw new Error(refusalOf(error)?.message ?? faultInWords(error));
         }
       },
     }),

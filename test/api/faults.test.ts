@@ -1,3 +1,4 @@
+import type { TRPCError } from "@trpc/server";
 import { fetchRequestHandler } from "@trpc/server/adapters/fetch";
 import { DrizzleQueryError } from "drizzle-orm/errors";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
@@ -16,6 +17,9 @@ import { Refusal } from "@/server/domain/errors/refusal";
 import { log } from "@/server/log";
 import { faultFacts } from "@/server/log-fault";
 import { makeAcademy, type TestAcademy, WHO } from "../helpers/academy";
+
+const FULL =
+  "The academy's disk is full. This was not saved; everything from before is safe. Tell the academy, and try again once there is room.";
 
 const logged = vi.spyOn(log, "error");
 beforeEach(() => void logged.mockImplementation(() => undefined));
@@ -88,6 +92,39 @@ describe("a fault", () => {
     const caller = createCallerFactory(odd)(await contextOf(academy, WHO.coach));
     await expect(caller.write({})).rejects.toMatchObject({ code: "INTERNAL_SERVER_ERROR" });
     expect(await academy.db.select().from(remark)).toEqual([]);
+  });
+
+  it("that is a full disk is told as one, keeps what was there, and passes when there is room", async () => {
+    const academy = await makeAcademy();
+    const write = async () => {
+      const caller = createCallerFactory(appRouter)(await contextOf(academy, WHO.guardian));
+      const { athleteId } = WHO.child;
+      const entry = { athleteId, thrownOn: "2026-11-24", kind: "game", pitches: 1 } as const;
+      return caller.throwing.log({ ...entry, note: "x".repeat(1000) });
+    };
+    const pages = academy.sqlite.pragma("page_count", { simple: true }) as number;
+    academy.sqlite.pragma(`max_page_count = ${pages}`);
+    let before = academy.snapshot();
+    let failure: unknown = null;
+    for (let tries = 0; tries < 50 && !failure; tries += 1) {
+      before = academy.snapshot();
+      await write().catch((error: unknown) => (failure = error));
+    }
+    expect(failure).toMatchObject({ code: "SERVICE_UNAVAILABLE", message: FULL });
+    expect(academy.snapshot()).toBe(before);
+    reportFault(failure as TRPCError, "throwing.log");
+    expect(failure).toMatchObject({ message: FULL });
+    expect(logged).toHaveBeenCalled();
+    academy.sqlite.pragma("max_page_count = 1000000");
+    await write();
+  });
+
+  it("that is a full disk is told by a route handler too", async () => {
+    const full = Object.assign(new Error("ENOSPC: no space left on device, write"), { code: "ENOSPC" });
+    const answer = faultResponse(full, "/api/uploads");
+    expect(answer.status).toBe(503);
+    expect(await answer.json()).toEqual({ problem: "disk_full", sentence: FULL });
+    expect(JSON.stringify(lastLogged())).toContain("no space left");
   });
 
   it("of a route handler and of a page is told by its number too", async () => {

@@ -18,9 +18,19 @@ export interface RefusalFacts {
   email_missing: object;
   already_joined: object;
   coach_has_work: { sessions: number; rounds: number };
+  /** Something is booked for an athlete from the day they would leave on, or a review is owed to them. */
+  athlete_not_free: {
+    athleteGivenName: string;
+    booked: readonly string[];
+    moreBooked: number;
+    rounds: number;
+  };
+  athlete_left: { athleteGivenName: string; leftOn: CalendarDay };
   settings_invalid: { why: string };
   changed_meanwhile: object;
   repeated_with_other_content: object;
+  /** Nothing more can be written; whoever runs the academy makes room. */
+  disk_full: object;
 
   consent_missing: { athleteGivenName: string };
   upload_missing: object;

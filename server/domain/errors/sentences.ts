@@ -22,6 +22,16 @@ const TAKEN_WORDS = {
   second_adult: "The second adult is already booked at that time.",
 } as const;
 
+/** What keeps an athlete from leaving, each with what to do about it. */
+function stillOpen({ booked, moreBooked, rounds }: RefusalFacts["athlete_not_free"]): string[] {
+  const more = moreBooked > 0 ? ` and ${moreBooked} more` : "";
+  const owed = rounds === 1 ? "1 round is owed a review" : `${rounds} rounds are owed a review`;
+  return [
+    ...(booked.length > 0 ? [`booked for ${booked.join(", ")}${more}, to be cancelled first`] : []),
+    ...(rounds > 0 ? [`${owed}, to be sent, settled or withdrawn first`] : []),
+  ];
+}
+
 const SENTENCES: Sentences = {
   not_found: () => "There is nothing here by that address, or it is not yours to see. Nothing was changed.",
   not_signed_in: () =>
@@ -45,11 +55,17 @@ const SENTENCES: Sentences = {
     "This person has joined already. Nothing was sent. They can ask for a reset link on the sign-in page.",
   coach_has_work: (facts) =>
     `This coach has ${facts.sessions} booked sessions ahead and ${facts.rounds} rounds in hand. Nothing was changed. Hand them over first.`,
+  athlete_not_free: (facts) =>
+    `${facts.athleteGivenName} cannot leave yet: ${stillOpen(facts).join("; ")}. Nothing was changed.`,
+  athlete_left: (facts) =>
+    `From ${dayInWords(facts.leftOn, { withYear: true })} on ${facts.athleteGivenName} is no longer with the academy, so nothing new is sent or booked. Nothing was changed. An admin can say on the person's record that they are back.`,
   settings_invalid: (facts) => `${facts.why} Nothing was saved.`,
   changed_meanwhile: () =>
     "Somebody changed this while you had it open. Your entry was not saved over theirs. Look at the new state and enter it again.",
   repeated_with_other_content: () =>
     "The same request came twice with different content. Only the first was kept. Reload and try again.",
+  disk_full: () =>
+    "The academy's disk is full. This was not saved; everything from before is safe. Tell the academy, and try again once there is room.",
 
   consent_missing: (facts) =>
     `There is no live consent to video of ${facts.athleteGivenName}. Nothing was sent. A guardian, or an athlete of 18, can give it on the consent page.`,
