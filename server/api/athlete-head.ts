@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { athleteCard } from "@/server/data/season";
+import { hasLeft } from "@/server/domain/people/leaving";
 import { fullName, isOfAge, THROWING_HANDS } from "@/server/domain/people/person";
 import { ageOn } from "@/server/domain/time/calendar-day";
 import type { Scope } from "./context";
@@ -15,6 +16,8 @@ export const athleteHead = z.strictObject({
   siteName: z.string(),
   zone: z.string(),
   coachName: z.string().nullable(),
+  /** Whether the athlete has left the academy by today. */
+  hasLeft: z.boolean(),
 });
 
 /** Reads the head of the athlete in hand. */
@@ -35,5 +38,6 @@ export async function headOf({ db, athlete, today }: Scope): Promise<z.output<ty
     siteName,
     zone,
     coachName,
+    hasLeft: hasLeft(card.leftOn, today),
   };
 }

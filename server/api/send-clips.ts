@@ -14,6 +14,7 @@ import { hasLapsed } from "@/server/domain/reviews/reply-window";
 import { ROUND_STEP_WORDS } from "@/server/domain/reviews/round-state";
 import { entryRefusalInWords } from "@/server/domain/throwing/refusal-in-words";
 import { entryRefusals, PLAUSIBLE_MAX_PITCHES } from "@/server/domain/throwing/validate-entry";
+import { refuseIfLeft } from "./athlete-leaves";
 import type { Scope } from "./context";
 
 /** Clips on their way into a round; without a round they begin one. */
@@ -44,7 +45,8 @@ interface Arrival {
  * @throws Refusal when they cannot be sent together or the round takes no clip now; nothing is written then
  */
 export async function sendClips(scope: Scope, { roundId, clips }: Sending): Promise<SentClips> {
-  const { db, athlete, nowMs } = scope;
+  const { db, athlete, nowMs, today } = scope;
+  await refuseIfLeft(scope, athlete.athleteId, today);
   await checkClips(scope, clips);
   const arrival = roundId === null ? await beginRound(scope) : await joinRound(scope, roundId);
   await putClipsIntoRound(db, arrival.roundId, arrival.part, clips);

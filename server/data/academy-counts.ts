@@ -6,6 +6,7 @@ import { athlete, staffRole } from "@/db/schema/people";
 import { lane, site, siteHours } from "@/db/schema/sites";
 import type { AcademyCounts } from "@/server/domain/people/still-to-set";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
+import { isStillThere } from "./leaving";
 
 /** What the academy has; rates as of `today`, what has ended or was retired left out. */
 export async function academyCounts(db: Db, today: CalendarDay): Promise<AcademyCounts> {
@@ -26,7 +27,7 @@ export async function academyCounts(db: Db, today: CalendarDay): Promise<Academy
     .select({ all: countDistinct(rate.kind) })
     .from(rate)
     .where(and(lte(rate.effectiveFrom, today), or(isNull(rate.effectiveTo), gt(rate.effectiveTo, today))));
-  const [athletes] = await db.select({ all: count() }).from(athlete).where(isNull(athlete.leftOn));
+  const [athletes] = await db.select({ all: count() }).from(athlete).where(isStillThere(today));
   return {
     sites: sites?.all ?? 0,
     sitesWithHours: open?.all ?? 0,

@@ -47,10 +47,7 @@ async function actorOf(db: Db, personId: string, signInId: string, givenName: st
     .select({ role: staffRole.role })
     .from(staffRole)
     .where(and(eq(staffRole.personId, personId), isNull(staffRole.endedAtMs)));
-  const [self] = await db
-    .select({ id: athlete.id })
-    .from(athlete)
-    .where(and(eq(athlete.personId, personId), isNull(athlete.leftOn)));
+  const [self] = await db.select({ id: athlete.id }).from(athlete).where(eq(athlete.personId, personId));
   const wards = await db
     .select({ id: guardianship.athleteId })
     .from(guardianship)

@@ -1,11 +1,12 @@
-import { and, asc, count, eq, inArray, isNotNull, isNull, max, type SQL, sql } from "drizzle-orm";
+import { asc, count, eq, inArray, isNotNull, max, type SQL, sql } from "drizzle-orm";
 import { alias } from "drizzle-orm/sqlite-core";
 import type { Db } from "@/db/client";
 import { clip } from "@/db/schema/clips";
 import { correction } from "@/db/schema/corrections";
 import { athlete, person } from "@/db/schema/people";
 import { site } from "@/db/schema/sites";
-import type { CalendarDay } from "@/server/domain/time/calendar-day";
+import { hasLeft } from "@/server/domain/people/leaving";
+import { type CalendarDay, dayOf } from "@/server/domain/time/calendar-day";
 
 /** An athlete as the list of athletes shows them. */
 export interface ListedAthlete {
@@ -24,9 +25,9 @@ export interface ListedAthlete {
 
 const coachPerson = alias(person, "coach_person");
 
-/** The athletes who have not left, by family name. */
-export async function listAthletes(db: Db): Promise<ListedAthlete[]> {
-  const rows = await athleteRows(db, isNull(athlete.leftOn));
+/** The athletes who have not left by now, each by the day at their home site, by family name. */
+export async function listAthletes(db: Db, nowMs: number): Promise<ListedAthlete[]> {
+  const rows = await athleteRows(db, nowMs, undefined);
   const open = await db
     .select({ athleteId: correction.athleteId, corrections: count() })
     .from(correction)
@@ -46,17 +47,17 @@ export async function listAthletes(db: Db): Promise<ListedAthlete[]> {
   }));
 }
 
-/** At most `limit` athletes whose name holds a text, by family name; none for a blank text. */
-export async function athletesNamed(db: Db, text: string, limit: number) {
+/** At most `limit` athletes who have not left and whose name holds a text, by family name; none for a blank text. */
+export async function athletesNamed(db: Db, text: string, options: { limit: number; nowMs: number }) {
   const words = text.trim().toLowerCase();
   if (words === "") return [];
   const name = sql`lower(${person.givenName} || ' ' || ${person.familyName})`;
-  const rows = await athleteRows(db, and(isNull(athlete.leftOn), sql`instr(${name}, ${words}) > 0`));
-  return rows.slice(0, limit);
+  const rows = await athleteRows(db, options.nowMs, sql`instr(${name}, ${words}) > 0`);
+  return rows.slice(0, options.limit);
 }
 
-function athleteRows(db: Db, condition: SQL | undefined) {
-  return db
+async function athleteRows(db: Db, nowMs: number, condition: SQL | undefined) {
+  const rows = await db
     .select({
       athleteId: athlete.id,
       givenName: person.givenName,
@@ -64,6 +65,7 @@ function athleteRows(db: Db, condition: SQL | undefined) {
       bornOn: athlete.bornOn,
       throws: athlete.throws,
       zone: site.zone,
+      leftOn: athlete.leftOn,
       coachPersonId: athlete.coachPersonId,
       coachGivenName: coachPerson.givenName,
       coachFamilyName: coachPerson.familyName,
@@ -74,4 +76,5 @@ function athleteRows(db: Db, condition: SQL | undefined) {
     .leftJoin(coachPerson, eq(coachPerson.id, athlete.coachPersonId))
     .where(condition)
     .orderBy(asc(person.familyName), asc(person.givenName), asc(athlete.id));
+  return rows.filter((row) => !hasLeft(row.leftOn, dayOf(nowMs, row.zone)));
 }

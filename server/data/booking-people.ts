@@ -1,8 +1,9 @@
-import { and, eq, gt, inArray, isNull, or } from "drizzle-orm";
+import { and, eq, inArray, isNull } from "drizzle-orm";
 import type { Db } from "@/db/client";
 import { athlete, guardianship, person, staffRole } from "@/db/schema/people";
 import { fullName } from "@/server/domain/people/person";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
+import { isStillThere } from "./leaving";
 
 /** An athlete as a booking needs them: age, who stands for them, who coaches them, where they are at home. */
 export interface BookingAthlete {
@@ -13,6 +14,8 @@ export interface BookingAthlete {
   bornOn: CalendarDay;
   coachPersonId: string | null;
   homeSiteId: string;
+  /** The day from which on nothing is booked for them; null when they stay. */
+  leftOn: CalendarDay | null;
   guardianIds: string[];
   guardians: { personId: string; name: string }[];
 }
@@ -26,6 +29,7 @@ export async function bookingAthletes(db: Db, ids: readonly string[]): Promise<B
       bornOn: athlete.bornOn,
       coachPersonId: athlete.coachPersonId,
       homeSiteId: athlete.homeSiteId,
+      leftOn: athlete.leftOn,
       givenName: person.givenName,
       familyName: person.familyName,
     })
@@ -80,7 +84,7 @@ export async function athleteNames(
     })
     .from(athlete)
     .innerJoin(person, eq(person.id, athlete.personId))
-    .where(or(isNull(athlete.leftOn), gt(athlete.leftOn, today)))
+    .where(isStillThere(today))
     .orderBy(person.givenName, person.familyName, athlete.id);
   return rows.map(({ athleteId, coachPersonId, ...name }) => ({
     athleteId,

@@ -18,7 +18,12 @@ export interface ListedPerson {
   familyName: string;
   email: string | null;
   roles: StaffRole[];
-  athlete: { athleteId: string; bornOn: CalendarDay; coachName: string | null; hasLeft: boolean } | null;
+  athlete: {
+    athleteId: string;
+    bornOn: CalendarDay;
+    coachName: string | null;
+    leftOn: CalendarDay | null;
+  } | null;
   standsFor: { personId: string; givenName: string }[];
   signIn: SignInState;
 }
@@ -73,7 +78,7 @@ function athletePart(row: {
 }) {
   const coachName =
     row.coachGivenName === null ? null : `${row.coachGivenName} ${row.coachFamilyName ?? ""}`.trim();
-  return { coachName, hasLeft: row.leftOn !== null };
+  return { coachName, leftOn: row.leftOn };
 }
 
 function personRows(db: Db, fits: SQL | undefined) {

@@ -2,6 +2,7 @@ import { eq } from "drizzle-orm";
 import type { Db } from "@/db/client";
 import { athlete, person } from "@/db/schema/people";
 import { type Actor, relationsOf } from "@/server/domain/access/relation";
+import { hasLeft } from "@/server/domain/people/leaving";
 import { dayOf } from "@/server/domain/time/calendar-day";
 import { athleteScope } from "./access";
 
@@ -34,6 +35,8 @@ export interface OwnAthlete {
   athleteId: string;
   givenName: string;
   isSelf: boolean;
+  /** Whether the athlete has left the academy by now: the record stays to read. */
+  hasLeft: boolean;
 }
 
 /**
@@ -45,20 +48,22 @@ export async function ownAthletes(db: Db, actor: Actor, nowMs: number): Promise<
   for (const athleteId of new Set([...(actor.athleteId ? [actor.athleteId] : []), ...actor.guardianOf])) {
     const scope = await athleteScope(db, athleteId);
     if (!scope) continue;
-    const relations = relationsOf(actor, scope, dayOf(nowMs, scope.zone));
+    const today = dayOf(nowMs, scope.zone);
+    const relations = relationsOf(actor, scope, today);
     const isSelf = relations.has("self_minor") || relations.has("self_of_age");
     const stands = relations.has("guardian") || relations.has("granted_guardian");
     if (!isSelf && !stands) continue;
-    own.push({ athleteId, isSelf, givenName: await givenNameOf(db, athleteId) });
+    const { givenName, leftOn } = await headOf(db, athleteId);
+    own.push({ athleteId, isSelf, givenName, hasLeft: hasLeft(leftOn, today) });
   }
   return own.sort((a, b) => Number(b.isSelf) - Number(a.isSelf) || a.givenName.localeCompare(b.givenName));
 }
 
-async function givenNameOf(db: Db, athleteId: string): Promise<string> {
+async function headOf(db: Db, athleteId: string) {
   const [row] = await db
-    .select({ givenName: person.givenName })
+    .select({ givenName: person.givenName, leftOn: athlete.leftOn })
     .from(athlete)
     .innerJoin(person, eq(person.id, athlete.personId))
     .where(eq(athlete.id, athleteId));
-  return row?.givenName ?? "";
+  return row ?? { givenName: "", leftOn: null };
 }

@@ -18,6 +18,7 @@ export interface AthleteCard {
   bornOn: CalendarDay;
   throws: "right" | "left";
   joinedOn: CalendarDay;
+  leftOn: CalendarDay | null;
   zone: string;
   siteName: string;
   coachPersonId: string | null;
@@ -35,6 +36,7 @@ export async function athleteCard(db: Db, athleteId: string): Promise<AthleteCar
       bornOn: athlete.bornOn,
       throws: athlete.throws,
       joinedOn: athlete.joinedOn,
+      leftOn: athlete.leftOn,
       zone: site.zone,
       siteName: site.name,
       coachPersonId: athlete.coachPersonId,

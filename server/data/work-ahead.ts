@@ -1,8 +1,10 @@
-import { and, count, eq, gt, inArray, isNull, lt, type SQL } from "drizzle-orm";
+import { and, count, eq, gt, inArray, lt, type SQL } from "drizzle-orm";
 import type { Db } from "@/db/client";
 import { athlete } from "@/db/schema/people";
 import { round } from "@/db/schema/rounds";
 import { session } from "@/db/schema/sessions";
+import type { CalendarDay } from "@/server/domain/time/calendar-day";
+import { isStillThere } from "./leaving";
 
 async function bookedSessions(db: Db, condition: SQL | undefined): Promise<number> {
   const [row] = await db
@@ -66,11 +68,11 @@ export async function roundsInHand(db: Db, coachPersonId: string): Promise<numbe
   return row?.rounds ?? 0;
 }
 
-/** How many athletes of the academy have a site as their home. */
-export async function athletesAtHome(db: Db, siteId: string): Promise<number> {
+/** How many athletes who have not left by a day have a site as their home. */
+export async function athletesAtHome(db: Db, siteId: string, today: CalendarDay): Promise<number> {
   const [row] = await db
     .select({ athletes: count() })
     .from(athlete)
-    .where(and(eq(athlete.homeSiteId, siteId), isNull(athlete.leftOn)));
+    .where(and(eq(athlete.homeSiteId, siteId), isStillThere(today)));
   return row?.athletes ?? 0;
 }

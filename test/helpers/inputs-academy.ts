@@ -107,6 +107,8 @@ export const ACADEMY_INPUTS: Record<string, ExampleInput> = {
     version: 1,
   }),
   "families.assignCoach": (record) => ({ athleteId: record.athleteId, coachPersonId: WHO.otherCoach }),
+  "families.leave": (record) => ({ athleteId: record.athleteId, leftOn: "2026-11-25", version: 1 }),
+  "families.comeBack": (record) => ({ athleteId: record.athleteId, version: 1 }),
   "families.addGuardian": (record) => ({ athleteId: record.athleteId, guardian: NEW_ADULT }),
   "families.endGuardianship": (record) => ({
     athleteId: record.athleteId,

@@ -160,11 +160,11 @@ export const accountRouter = router({
       guardianOf: z.array(z.string()),
       athletes: z.array(
         z.strictObject({
-            athleteId: z.string(),
-            givenName: z.string(),
-            isSelf: z.boolean(),
-            hasLeft: z.boolean(),
-          }),
+          athleteId: z.string(),
+          givenName: z.string(),
+          isSelf: z.boolean(),
+          hasLeft: z.boolean(),
+        }),
       ),
       academyName: z.string(),
       isDemo: z.boolean(),

@@ -32,7 +32,7 @@ export const athletesRouter = router({
     input: z.strictObject({}),
     output: z.strictObject({ myPersonId: z.string(), athletes: z.array(listed) }),
     async run({ db, nowMs, actor }) {
-      const rows = await listAthletes(db);
+      const rows = await listAthletes(db, nowMs);
       const arms = await armsOf(
         db,
         rows.map((row) => row.athleteId),
@@ -53,8 +53,8 @@ export const athletesRouter = router({
     output: z.array(
       z.strictObject({ athleteId: z.string(), name: z.string(), coachName: z.string().nullable() }),
     ),
-    async run({ db }, { text }) {
-      const rows = await athletesNamed(db, text, SEARCH_LIMIT);
+    async run({ db, nowMs }, { text }) {
+      const rows = await athletesNamed(db, text, { limit: SEARCH_LIMIT, nowMs });
       return rows.map((row) => ({
         athleteId: row.athleteId,
         name: fullName(row),

@@ -1,8 +1,10 @@
 import { z } from "zod";
 import { athleteScope } from "@/server/data/access";
 import { armsOf } from "@/server/data/arms";
+import { stayOf } from "@/server/data/leaving";
 import { changeSession, comingSessionsOf, sessionScopes } from "@/server/data/sessions";
 import { may } from "@/server/domain/access/rights";
+import { hasLeft } from "@/server/domain/people/leaving";
 import { DONE, done } from "../done";
 import { noteAct } from "../note-act";
 import { command, query } from "../procedures";
@@ -168,19 +170,21 @@ export const sessionsRouter = router({
     input: z.strictObject({ athleteId: rowId }),
     output: z.strictObject({
       mayBook: z.boolean(),
+      hasLeft: z.boolean(),
       sessions: z.array(
         z.strictObject({ head: sessionHead, plannedPitches: z.number(), now: armNow.nullable() }),
       ),
     }),
     athlete: (db, input) => athleteScope(db, input.athleteId),
-    async run({ db, nowMs, relations }, { athleteId }) {
+    async run({ db, nowMs, today, relations }, { athleteId }) {
       const arm = (await armsOf(db, [athleteId], nowMs)).get(athleteId);
       const sessions = (await comingSessionsOf(db, athleteId, nowMs)).map((card) => ({
         head: headOf(card),
         plannedPitches: card.athletes.find((one) => one.athleteId === athleteId)?.plannedPitches ?? 0,
         now: arm ? shownNow(arm, card.id, athleteId) : null,
       }));
-      return { mayBook: may("session.book", relations), sessions };
+      const isGone = hasLeft((await stayOf(db, athleteId))?.leftOn ?? null, today);
+      return { mayBook: may("session.book", relations) && !isGone, hasLeft: isGone, sessions };
     },
   }),
 });

@@ -87,9 +87,9 @@ export const sitesRouter = router({
     input: z.strictObject({ siteId: id }),
     output: done,
     async run(scope, { siteId }) {
-      const { name } = await liveSite(scope.db, siteId);
-      const isInUse =
-        (await sessionsAhead(scope, siteId)) > 0 || (await athletesAtHome(scope.db, siteId)) > 0;
+      const { name, zone } = await liveSite(scope.db, siteId);
+      const athletes = await athletesAtHome(scope.db, siteId, dayOf(scope.nowMs, zone));
+      const isInUse = athletes > 0 || (await sessionsAhead(scope, siteId)) > 0;
       if (isInUse) throw new Refusal({ reason: "in_use", what: name });
       await retireSite(scope.db, siteId, scope.nowMs);
       await noteAct(scope, "site.retired", siteId);

@@ -9,6 +9,7 @@ import { sessionEndMs } from "@/server/domain/calendar/session-kind";
 import { timeRefusalDetail } from "@/server/domain/calendar/time-refusal-detail";
 import { Refusal } from "@/server/domain/errors/refusal";
 import { dayOf } from "@/server/domain/time/calendar-day";
+import { refuseIfLeft } from "../athlete-leaves";
 import type { Scope } from "../context";
 import { limitsFor } from "./search-times";
 import type { BookInput, MoveInput } from "./session-shapes";
@@ -29,6 +30,8 @@ export async function proveTime(
   const academy = await loadAcademyTime(db, { fromMs: startsAtMs, toMs: endsAtMs, exceptSessionId });
   const site = academy.names.sites.find(({ id }) => id === siteId);
   if (!site) throw new Refusal({ reason: "not_found" });
+  const day = dayOf(startsAtMs, site.zone);
+  for (const { athleteId } of proposed.athletes) await refuseIfLeft(scope, athleteId, day);
   const limits = await limitsFor(scope);
   if (isTooFarAhead(startsAtMs, limits, nowMs, site.zone)) {
     throw new Refusal({ reason: "too_far_ahead", horizonDays: limits.horizonDays });
@@ -46,7 +49,7 @@ export async function proveTime(
     { ...academy, nowMs, noticeMin: limits.noticeMin, roomOn: answers.roomOn },
   );
   if (refusal) {
-    const about = { day: dayOf(startsAtMs, site.zone), noticeMin: limits.noticeMin, answers };
+    const about = { day, noticeMin: limits.noticeMin, answers };
     throw new Refusal(timeRefusalDetail(refusal, about));
   }
   return { endsAtMs, secondAdult: keptSecondAdult(athletes, proposed.secondAdult) };

@@ -46,14 +46,15 @@ export async function searchTimes(scope: Scope, input: FindInput): Promise<z.inp
   const academy = await loadAcademyTime(db, { ...window, exceptSessionId: input.moveSessionId });
   const athletes = await bookingAthletes(db, input.athleteIds);
   const answers = armAnswers(await armsOf(db, input.athleteIds, nowMs, input.moveSessionId));
-  const horizonMs = instantOf(addDays(today, limits.horizonDays + 1), 0, athlete.zone);
+  const lastDays = [addDays(today, limits.horizonDays + 1), ...athletes.flatMap((one) => one.leftOn ?? [])];
+  const endMs = Math.min(window.toMs, ...lastDays.map((day) => instantOf(day, 0, athlete.zone)));
   const found = findTimes({
     ...input,
     sites: academy.sites.filter(({ id }) => input.siteId === null || id === input.siteId),
     coaches: academy.coaches.filter(({ id }) => input.coachPersonId === null || id === input.coachPersonId),
     lanes: academy.lanes,
     busy: academy.busy,
-    window: { ...window, toMs: Math.min(window.toMs, horizonMs) },
+    window: { ...window, toMs: Math.max(window.fromMs, endMs) },
     nowMs,
     noticeMin: limits.noticeMin,
     preferredCoachId: await preferredCoachOf(scope, input, athletes),

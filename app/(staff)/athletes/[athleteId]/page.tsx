@@ -12,7 +12,7 @@ export default async function AthletePage({ params }: { params: Promise<{ athlet
   const { athleteId } = await params;
   const season = await read((api) => api.athletes.season({ athleteId }));
   const contacts = await read((api) => api.athletes.guardians({ athleteId }));
-  const { name, ageYears, throws, siteName, coachName } = season.athlete;
+  const { name, ageYears, throws, siteName, coachName, hasLeft } = season.athlete;
   return (
     <Season
       season={season}
@@ -21,11 +21,12 @@ export default async function AthletePage({ params }: { params: Promise<{ athlet
         <>
           <Link href="/athletes">Athletes</Link>, {name}, {ageYears}, {throws}-handed, {siteName},{" "}
           {coachName ? `with ${coachName}` : "without a coach"}
+          {hasLeft ? ", has left the academy" : ""}
         </>
       }
       actions={
         <>
-          <LinkButton href={`/calendar/find?athlete=${athleteId}`}>Find a time</LinkButton>
+          {hasLeft ? null : <LinkButton href={`/calendar/find?athlete=${athleteId}`}>Find a time</LinkButton>}
           <LinkButton href={`/athletes/${athleteId}/throws`}>Log throws</LinkButton>
         </>
       }

@@ -26,7 +26,7 @@ export default async function TimesPage({ params, searchParams }: TimesPageProps
     return (
       <>
         <FinderHeading />
-        <Notice isStatic>A guardian books, moves and cancels.</Notice>
+        {coming.hasLeft ? null : <Notice isStatic>A guardian books, moves and cancels.</Notice>}
         {list}
       </>
     );
