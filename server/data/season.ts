@@ -1,13 +1,11 @@
 import { and, asc, desc, eq, gte, inArray } from "drizzle-orm";
 import type { Db } from "@/db/client";
 import { checkpoint } from "@/db/schema/checkpoints";
-import { correction, correctionEvent } from "@/db/schema/corrections";
 import { judgement } from "@/db/schema/mechanics";
 import { athlete, person } from "@/db/schema/people";
 import { round, roundEvent } from "@/db/schema/rounds";
 import { session, sessionAthlete, sessionLog } from "@/db/schema/sessions";
 import { site } from "@/db/schema/sites";
-import { type CorrectionStanding, standingOf } from "@/server/domain/reviews/correction-state";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
 
 /** Whose season it is. */
@@ -85,56 +83,6 @@ export async function roundsOf(db: Db, athleteId: string, sinceMs: number) {
     );
   const endOf = new Map(ends.map((end) => [end.roundId, end.atMs]));
   return rows.map((row) => ({ ...row, endedAtMs: endOf.get(row.id) ?? null }));
-}
-
-/** A correction with all that happened to it. */
-export interface CorrectionOfSeason {
-  id: string;
-  roundId: string;
-  checkpointId: string;
-  checkpointName: string;
-  phase: (typeof correction.$inferSelect)["phase"];
-  cue: string;
-  drill: string;
-  standing: CorrectionStanding;
-  /** What held or was retired does so since then; null while it is open. */
-  closedAtMs: number | null;
-}
-
-/** Every correction an athlete was ever given, earliest first. */
-export async function correctionsOf(db: Db, athleteId: string): Promise<CorrectionOfSeason[]> {
-  const rows = await db
-    .select({
-      id: correction.id,
-      roundId: correction.roundId,
-      checkpointId: correction.checkpointId,
-      checkpointName: checkpoint.name,
-      phase: correction.phase,
-      cue: correction.cue,
-      drill: correction.drill,
-      closedAtMs: correction.closedAtMs,
-    })
-    .from(correction)
-    .innerJoin(checkpoint, eq(checkpoint.id, correction.checkpointId))
-    .where(eq(correction.athleteId, athleteId))
-    .orderBy(asc(correction.givenAtMs), asc(correction.position), asc(correction.id));
-  const events = await db
-    .select({
-      correctionId: correctionEvent.correctionId,
-      kind: correctionEvent.kind,
-      atMs: correctionEvent.atMs,
-      remarkId: correctionEvent.remarkId,
-    })
-    .from(correctionEvent)
-    .innerJoin(correction, eq(correction.id, correctionEvent.correctionId))
-    .where(eq(correction.athleteId, athleteId))
-    .orderBy(asc(correctionEvent.atMs), asc(correctionEvent.id));
-  return rows.map((row) => {
-    const own = events.filter((event) => event.correctionId === row.id);
-    /* Why one was retired stands in its remark; the fold only asks that there is a reason. */
-    const standing = standingOf(own.map((event) => ({ ...event, reason: event.remarkId ?? event.kind })));
-    return { ...row, standing };
-  });
 }
 
 /** What was judged of an athlete since a day, earliest first. */

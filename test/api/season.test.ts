@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
+import { correctionEvent } from "@/db/schema/corrections";
 import { judgement } from "@/db/schema/mechanics";
 import { type TestAcademy, WHO } from "../helpers/academy";
 import type { AthleteRecord } from "../helpers/athlete-record";
@@ -41,6 +42,22 @@ describe("a season", () => {
     const { corrections } = await seasonAs(WHO.coach);
     const own = corrections.find((correction) => correction.id === child.correction);
     expect(own?.spans[0]).toMatchObject({ state: "given", fromDay: own?.givenOn });
+  });
+
+  it("tells what happened in one instant in the order it was written, as every other screen does", async () => {
+    await academy.discarding(async () => {
+      const step = { correctionId: child.correction, actorPersonId: WHO.coach, atMs: academy.clock.ms };
+      await academy.db.insert(correctionEvent).values([
+        { ...step, id: "cev_z", kind: "confirmed" },
+        { ...step, id: "cev_a", kind: "not_yet" },
+      ]);
+      const { corrections } = await seasonAs(WHO.coach);
+      const home = await (await academy.as(WHO.guardian)).today.family({ athleteId: child.athleteId });
+      for (const shown of [corrections, home.corrections]) {
+        const own = shown.find((correction) => correction.id === child.correction);
+        expect(own).toMatchObject({ state: "given", cameBack: true });
+      }
+    });
   });
 
   it("lists judgements by checkpoint in the order of their days, on clips and in person", async () => {
