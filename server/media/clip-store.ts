@@ -4,9 +4,8 @@ import { mkdir, open, rename, rm, statfs } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { pipeline } from "node:stream/promises";
 
-/** What is kept of one clip: as it came, as it is served, and its still picture. */
-export const CLIP_PARTS = ["original", "copy", "poster"] as const;
-export type ClipPart = (typeof CLIP_PARTS)[number];
+/** What is kept of one clip: the copy that is served, and its still picture. */
+export type ClipPart = "copy" | "poster";
 
 const NAME_PATTERN = /^[0-9a-f]{32}$/;
 

@@ -1,3 +1,5 @@
+import { mkdirSync } from "node:fs";
+import { join } from "node:path";
 import { createCanvas } from "@napi-rs/canvas";
 import { beforeEach, describe, expect, it } from "vitest";
 import { clip, clipView } from "@/db/schema/clips";
@@ -138,6 +140,16 @@ describe("the still picture of a clip", () => {
     desk.signIn(WHO.otherGuardian);
     expect((await picture()).status).toBe(404);
     expect(desk.files("clips")).toEqual(["copy", "poster"]);
+  });
+
+  it("leaves nothing behind when it could not be put in its place", async () => {
+    const [row] = await allClips(desk.academy);
+    const path = clipPath(join(desk.dataFolder, "clips"), row?.storageName ?? "", "poster");
+    mkdirSync(path);
+    desk.signIn(WHO.guardian);
+    expect((await putPicture(jpeg())).status).toBe(500);
+    expect(desk.files("clips")).toEqual(["copy"]);
+    expect((await allClips(desk.academy))[0]?.hasPoster).toBe(false);
   });
 
   it("is refused when it is no JPEG or too large, from other families, from admins, and from another site", async () => {

@@ -98,7 +98,7 @@ export class UploadDesk {
       },
       onFinished: async (upload) => {
         this.taken.push({ ...upload, sha256: await sha256OfFile(upload.path) });
-        await keepClipPart(join(this.baseDir, "..", "clips"), newClipName(), "original", upload.path);
+        await keepClipPart(join(this.baseDir, "..", "clips"), newClipName(), "copy", upload.path);
         return { status: 201, body: { clipId: `clip-${this.taken.length}` } };
       },
       ...changes,

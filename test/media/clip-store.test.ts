@@ -40,8 +40,8 @@ describe("where clips lie", () => {
     const name = newClipName();
     for (const text of ["first", "second"]) {
       const from = await writeScratch(folder, text);
-      const path = await keepClipPart(baseDir, name, "original", from);
-      expect(path).toBe(join(baseDir, name.slice(0, 2), name, "original"));
+      const path = await keepClipPart(baseDir, name, "copy", from);
+      expect(path).toBe(join(baseDir, name.slice(0, 2), name, "copy"));
       expect(await readFile(path, "utf8")).toBe(text);
       await expect(access(from)).rejects.toThrow("ENOENT");
     }
@@ -58,7 +58,7 @@ describe("where clips lie", () => {
     const name = newClipName();
     const neighbour = name.slice(0, 31) + (name.endsWith("0") ? "1" : "0");
     await makeClipFolder(baseDir, name);
-    const parts = ["original", "copy", "poster"] as const;
+    const parts = ["copy", "poster"] as const;
     for (const part of parts) await keepClipPart(baseDir, name, part, await writeScratch(folder, part));
     const kept = await keepClipPart(baseDir, neighbour, "copy", await writeScratch(folder, "neighbour"));
     await removeClip(baseDir, name);

@@ -1,5 +1,5 @@
 import { randomBytes } from "node:crypto";
-import { stat, writeFile } from "node:fs/promises";
+import { rm, stat, writeFile } from "node:fs/promises";
 import { clipScope, notePoster } from "@/server/data/clips";
 import { unitOfWork } from "@/server/data/unit-of-work";
 import { Refusal } from "@/server/domain/errors/refusal";
@@ -54,6 +54,11 @@ function mayPicture({ actor, relations }: RouteScope, clip: WatchableClip): bool
 
 async function keepPoster(clip: WatchableClip, bytes: Uint8Array): Promise<void> {
   const draft = `${clipPath(clipsFolder(), clip.storageName, "poster")}.${randomBytes(8).toString("hex")}`;
-  await writeFile(draft, bytes, { mode: 0o600 });
-  await keepClipPart(clipsFolder(), clip.storageName, "poster", draft);
+  try {
+    await writeFile(draft, bytes, { mode: 0o600 });
+    await keepClipPart(clipsFolder(), clip.storageName, "poster", draft);
+  } catch (error) {
+    await rm(draft, { force: true });
+    throw error;
+  }
 }
