@@ -26,14 +26,11 @@ export function buildPain(world: World, athlete: Athlete): void {
   const clearedOn = dayFromToday(world, -CLEARED_DAYS_AGO);
   const clearedAtMs = at(world, clearedOn, 1110);
   const clearedByPersonId = speakerFor(athlete, clearedOn);
-  const id = world.id("pcl");
   world.rows.painClearance.push({
-    ...{ id, athleteId: athlete.id, clearedByPersonId, clearedAtMs },
+    ...{ id: world.id("pcl"), athleteId: athlete.id, clearedByPersonId, clearedAtMs },
     symptomFreeSince: dayFromToday(world, -CLEARED_DAYS_AGO - 4),
     examinedByRemarkId: keepRemark(world, "The family doctor, then the school's athletic trainer."),
   });
-  const act = { action: "pain.clear", subjectId: athlete.id, facts: { clearanceId: id } };
-  world.acts.push({ atMs: clearedAtMs, actorPersonId: clearedByPersonId, ...act });
 }
 
 function reportPain(world: World, athlete: Athlete, daysAgo: number, kind: "pain" | "unusual_fatigue"): void {

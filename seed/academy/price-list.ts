@@ -28,14 +28,15 @@ export function buildPriceList(world: World): void {
     const first = { ...row, id: world.id("rat"), priceCents: before, effectiveFrom };
     world.rows.rate.push({ ...first, effectiveTo: changes ? changedOn : null });
     if (!changes) continue;
-    const second = { ...row, id: world.id("rat"), priceCents: since, effectiveFrom: changedOn };
-    world.rows.rate.push({ ...second, effectiveTo: null });
+    const id = world.id("rat");
+    const second = { ...row, priceCents: since, effectiveFrom: changedOn };
+    world.rows.rate.push({ ...second, id, effectiveTo: null });
     world.acts.push({
       atMs: world.nowMs - 130 * 86_400_000,
       actorPersonId: world.staffIds.dell,
-      action: "rate.change",
-      subjectId: second.id,
-      facts: { kind, priceCents: since, effectiveFrom: changedOn },
+      action: "rate.set",
+      subjectId: id,
+      facts: second,
     });
   }
 }

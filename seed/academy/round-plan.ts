@@ -117,11 +117,19 @@ export function planReview(
   const sentAtMs = workMoment(hoursOf(world, athlete), sentOn, random);
   const openedAtMs = Math.max(sentAtMs - random.int(14, 32) * 60_000, afterMs + 120_000);
   const takenAtMs = Math.max(openedAtMs - random.int(1, 180) * 60_000, afterMs + 60_000);
+  return { takenAtMs, openedAtMs, sentAtMs, ...clipAskedFor(athlete, sentOn) };
+}
+
+/** From when and until when a clip is asked for that is asked for on a day. */
+export function clipAskedFor(
+  athlete: Athlete,
+  sentOn: CalendarDay,
+): { replyFrom: CalendarDay; lapsesOn: CalendarDay } {
   const armFreeOn = freeFrom(athlete.arm, sentOn);
   const window = replyWindow({ sentOn, spanDays: DEMO_SETTINGS.replySpanDays, armFreeOn });
   const { replyFrom, lapsesOn } = window;
   if (replyFrom === null || lapsesOn === null) throw new RangeError("The arm is never free.");
-  return { takenAtMs, openedAtMs, sentAtMs, replyFrom, lapsesOn };
+  return { replyFrom, lapsesOn };
 }
 
 /** A check done on a day while the site is open. */

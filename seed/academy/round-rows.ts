@@ -1,7 +1,7 @@
 import { pausePromise } from "@/server/domain/reviews/promise";
 import type { RoundEventKind } from "@/server/domain/reviews/round-state";
 import { speakerFor } from "./roster";
-import { dayIn, hoursOf, owedAtMs, type RoundPlan } from "./round-plan";
+import { clipAskedFor, dayIn, hoursOf, owedAtMs, type RoundPlan } from "./round-plan";
 import { keepRemark, type World } from "./world";
 
 const WITHDRAWN_BECAUSE = "Sent the wrong clip.";
@@ -23,11 +23,9 @@ export function writeRound(world: World, plan: RoundPlan): string {
     receivedAtMs: receivedAtMs(plan),
     takenAtMs: whenTaken(plan),
     dueAtMs: dueNow(world, plan),
-    ...paused(world, plan),
-    retakeRemarkId: outcome === "retake" ? retakeRemarkId : null,
+    ...asked(plan),
+    ...paused(world, plan, retakeRemarkId),
     sentAtMs: review?.sentAtMs ?? null,
-    replyFrom: review?.replyFrom ?? null,
-    lapsesOn: review?.lapsesOn ?? null,
     answeredAtMs: reply[0]?.sentInAtMs ?? null,
     settledAtMs: check?.settledAtMs ?? null,
   });
@@ -45,11 +43,19 @@ function dueNow(world: World, { athlete, outcome, first, reply }: RoundPlan): nu
   return owedAtMs(world, athlete, first[0]?.sentInAtMs ?? 0);
 }
 
-function paused(world: World, plan: RoundPlan) {
-  if (plan.outcome !== "retake" || !plan.retake) return { pausedOpenMs: null, retakeFrom: null };
-  const due = owedAtMs(world, plan.athlete, receivedAtMs(plan));
-  const pausedOpenMs = pausePromise(hoursOf(world, plan.athlete), due, plan.retake.askedAtMs);
-  return { pausedOpenMs, retakeFrom: "taken" as const };
+/** When a clip was asked for after the review; nothing is asked any more once a reply is in. */
+function asked({ review, reply }: RoundPlan) {
+  if (!review || reply.length > 0) return { replyFrom: null, lapsesOn: null };
+  return { replyFrom: review.replyFrom, lapsesOn: review.lapsesOn };
+}
+
+/** A retake that still waits: the promise stands still, and another clip is asked for. */
+function paused(world: World, { athlete, outcome, retake }: RoundPlan, retakeRemarkId: string | null) {
+  if (outcome !== "retake" || !retake) return { pausedOpenMs: null, retakeFrom: null, retakeRemarkId: null };
+  const due = owedAtMs(world, athlete, retake.unusable.sentInAtMs);
+  const pausedOpenMs = pausePromise(hoursOf(world, athlete), due, retake.askedAtMs);
+  const window = clipAskedFor(athlete, dayIn(world, retake.askedAtMs));
+  return { pausedOpenMs, retakeFrom: "taken" as const, retakeRemarkId, ...window };
 }
 
 function writeEvents(world: World, roundId: string, plan: RoundPlan, retakeRemarkId: string | null): void {

@@ -18,7 +18,7 @@ import {
 import { type BuiltDay, groupedBy } from "./demo-days";
 
 /** What the domain asks of rounds, reviews and corrections. */
-export function describeReviews({ rows, nowMs }: BuiltDay): void {
+export function describeReviews({ rows, nowMs, today }: BuiltDay): void {
   const eventsOf = groupedBy(rows.correctionEvent, ({ correctionId }) => correctionId);
   const correctionsOf = groupedBy(rows.correction, ({ athleteId }) => athleteId);
   const wordsOf = new Map(rows.remark.map(({ id, text }) => [id, text]));
@@ -46,6 +46,19 @@ export function describeReviews({ rows, nowMs }: BuiltDay): void {
       return !inOrder || steps[0]?.atMs !== receivedAtMs || stateAfter(steps) !== state;
     });
     expect(amiss).toEqual([]);
+  });
+
+  it("asks for a clip where it is the family's turn alone, and says of a retake why and what is left of the promise", () => {
+    const turn: readonly RoundState[] = ["sent", "retake", "lapsed"];
+    const isSet = (value: unknown) => value !== null && value !== undefined;
+    const amiss = rows.round.filter(({ state, replyFrom, lapsesOn, ...row }) => {
+      const isAsked = isSet(replyFrom) && isSet(lapsesOn) && (replyFrom ?? "") < (lapsesOn ?? "");
+      const isPaused = isSet(row.pausedOpenMs) && isSet(row.retakeFrom) && isSet(row.retakeRemarkId);
+      return isAsked !== turn.includes(state) || isPaused !== (state === "retake");
+    });
+    expect(amiss).toEqual([]);
+    const waiting = rows.round.filter(({ state }) => state === "retake");
+    expect(waiting.map(({ lapsesOn }) => (lapsesOn ?? "") > today)).toEqual([true]);
   });
 
   it("has every correction stand where its events put it", () => {
