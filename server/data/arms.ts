@@ -1,4 +1,4 @@
-import { and, eq, gte, inArray, isNull, max } from "drizzle-orm";
+import { and, eq, gte, inArray, isNotNull, isNull, max, notInArray, or } from "drizzle-orm";
 import type { Db } from "@/db/client";
 import { athlete } from "@/db/schema/people";
 import { session, sessionAthlete } from "@/db/schema/sessions";
@@ -118,6 +118,7 @@ function latest(...days: (CalendarDay | undefined)[]): CalendarDay {
   return days.reduce<CalendarDay>((last, day) => (day && day > last ? day : last), "0000-01-01");
 }
 
+/* A correction is read whatever its day: it may have moved throws out of the days that are looked back on. */
 async function entriesSince(db: Db, ids: string[], sinceDay: CalendarDay): Promise<ThrowEntry[]> {
   return db
     .select({
@@ -130,7 +131,12 @@ async function entriesSince(db: Db, ids: string[], sinceDay: CalendarDay): Promi
       reportedAtMs: throwEntry.reportedAtMs,
     })
     .from(throwEntry)
-    .where(and(inArray(throwEntry.athleteId, ids), gte(throwEntry.thrownOn, sinceDay)));
+    .where(
+      and(
+        inArray(throwEntry.athleteId, ids),
+        or(gte(throwEntry.thrownOn, sinceDay), isNotNull(throwEntry.replacesId)),
+      ),
+    );
 }
 
 async function outingsSince(db: Db, ids: string[], sinceDay: CalendarDay) {
@@ -196,11 +202,16 @@ async function painOf(db: Db, ids: string[]) {
   return (id: string) => painStop({ reports: reports.get(id) ?? [], clearances: clearances.get(id) ?? [] });
 }
 
+/* The day of a row that was corrected is no day on which anything was reported. */
 async function lastSpokenOf(db: Db, ids: string[]) {
+  const corrected = db
+    .select({ id: throwEntry.replacesId })
+    .from(throwEntry)
+    .where(and(inArray(throwEntry.athleteId, ids), isNotNull(throwEntry.replacesId)));
   const thrown = await db
     .select({ id: throwEntry.athleteId, day: max(throwEntry.thrownOn) })
     .from(throwEntry)
-    .where(inArray(throwEntry.athleteId, ids))
+    .where(and(inArray(throwEntry.athleteId, ids), notInArray(throwEntry.id, corrected)))
     .groupBy(throwEntry.athleteId);
   const asked = await db
     .select({ id: checkIn.athleteId, atMs: max(checkIn.atMs) })

@@ -1,9 +1,9 @@
-import { and, asc, desc, eq, gte, isNull } from "drizzle-orm";
+import { and, asc, desc, eq, gte, isNotNull, isNull, or } from "drizzle-orm";
 import type { Db } from "@/db/client";
 import { person, remark } from "@/db/schema/people";
 import { plannedOuting, throwEntry } from "@/db/schema/throwing";
 import type { AthleteScope } from "@/server/domain/access/relation";
-import type { ThrowEntry } from "@/server/domain/throwing/throw-entry";
+import { currentEntries, type ThrowEntry } from "@/server/domain/throwing/throw-entry";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
 import { athleteScope } from "./access";
 import { newId } from "./new-id";
@@ -17,7 +17,10 @@ export interface LoggedThrows extends ThrowEntry {
   byFamilyName: string;
 }
 
-/** Every row of an athlete's log from a day on, corrected ones too, latest day first. Erased notes are empty. */
+/**
+ * An athlete's log from a day on, each row with the rows it corrects, latest day first. What was corrected to a day
+ * before that is left out. Erased notes are empty.
+ */
 export async function throwLog(db: Db, athleteId: string, sinceDay: CalendarDay): Promise<LoggedThrows[]> {
   const rows = await db
     .select({
@@ -37,14 +40,36 @@ export async function throwLog(db: Db, athleteId: string, sinceDay: CalendarDay)
     .from(throwEntry)
     .leftJoin(remark, eq(remark.id, throwEntry.remarkId))
     .leftJoin(person, eq(person.id, throwEntry.reportedByPersonId))
-    .where(and(eq(throwEntry.athleteId, athleteId), gte(throwEntry.thrownOn, sinceDay)))
+    .where(
+      and(
+        eq(throwEntry.athleteId, athleteId),
+        or(gte(throwEntry.thrownOn, sinceDay), isNotNull(throwEntry.replacesId)),
+      ),
+    )
     .orderBy(desc(throwEntry.thrownOn), desc(throwEntry.reportedAtMs), desc(throwEntry.id));
-  return rows.map((row) => ({
-    ...row,
-    note: row.note ?? "",
-    byGivenName: row.byGivenName ?? "",
-    byFamilyName: row.byFamilyName ?? "",
-  }));
+  const shown = chainsSince(rows, sinceDay);
+  return rows
+    .filter((row) => shown.has(row.id))
+    .map((row) => ({
+      ...row,
+      note: row.note ?? "",
+      byGivenName: row.byGivenName ?? "",
+      byFamilyName: row.byFamilyName ?? "",
+    }));
+}
+
+/** The rows that stand on a day or later, with all that they correct, by id. */
+function chainsSince(rows: readonly ThrowEntry[], sinceDay: CalendarDay): Set<string> {
+  const byId = new Map(rows.map((row) => [row.id, row]));
+  const shown = new Set<string>();
+  for (const last of currentEntries(rows)) {
+    let row = last.thrownOn >= sinceDay ? last : undefined;
+    while (row) {
+      shown.add(row.id);
+      row = row.replacesId ? byId.get(row.replacesId) : undefined;
+    }
+  }
+  return shown;
 }
 
 /** One row of the log, or null. `isReplaced`: another row corrects it already. */

@@ -111,6 +111,42 @@ describe("correcting an entry", () => {
   });
 });
 
+describe("throws that were written on a wrong day", () => {
+  it.each([
+    ["weeks before", "2026-09-01", 1],
+    ["more than a year before", "2025-11-24", 0],
+  ])("count where they were corrected to, %s, and nowhere else", async (_when, thrownOn, onPage) => {
+    const academy = await makeAcademy();
+    const guardian = await academy.as(WHO.guardian);
+    const before = await guardian.throwing.view({ athleteId: CHILD });
+    const thrown = { kind: "game", pitches: 60 } as const;
+    const { entryId } = await guardian.throwing.log({ athleteId: CHILD, thrownOn: "2026-11-24", ...thrown });
+    expect((await guardian.throwing.view({ athleteId: CHILD })).arm).not.toEqual(before.arm);
+    academy.clock.ms += 1000;
+    const twice = await guardian.throwing.correct({ entryId, thrownOn: "2026-11-23", ...thrown });
+    academy.clock.ms += 1000;
+    await guardian.throwing.correct({ entryId: twice.entryId, thrownOn, ...thrown });
+    const after = await guardian.throwing.view({ athleteId: CHILD });
+    expect(after.arm.words).toBe(before.arm.words);
+    expect(after.log).toHaveLength(onPage);
+    expect((await guardian.athletes.season({ athleteId: CHILD })).games).toHaveLength(onPage);
+  });
+
+  it("are not taken for a word on the days they were moved from", async () => {
+    const academy = await makeAcademy();
+    const coach = await academy.as(WHO.coach);
+    const thrown = { kind: "game", pitches: 20 } as const;
+    const { entryId } = await coach.throwing.log({ athleteId: CHILD, thrownOn: "2026-11-24", ...thrown });
+    await coach.throwing.correct({ entryId, thrownOn: "2026-11-02", ...thrown });
+    const { unreported } = await coach.sessions.findTimes({
+      ...{ athleteIds: [CHILD], kind: "bullpen", durationMin: 30, plannedPitches: 10 },
+      ...{ fromDay: "2026-11-27", toDay: "2026-11-28", coachPersonId: null, siteId: null },
+      ...{ wish: null, roundId: null, moveSessionId: null },
+    });
+    expect(unreported).toEqual(["Nothing reported for Kit since Mon 2 Nov: ask."]);
+  });
+});
+
 describe("outings", () => {
   it("keep the days before them free until they are called off", async () => {
     const academy = await makeAcademy();
