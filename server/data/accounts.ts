@@ -1,4 +1,4 @@
-import { and, asc, eq, gt, isNull, ne } from "drizzle-orm";
+import { and, asc, eq, gt, isNull } from "drizzle-orm";
 import type { Db } from "@/db/client";
 import { academy, account, accountLink, person, signIn } from "@/db/schema/people";
 import type { LinkPurpose } from "@/server/domain/people/person";
@@ -54,12 +54,12 @@ export async function endSignIn(tx: Db, personId: string, signInId: string, nowM
     .where(and(eq(signIn.id, signInId), eq(signIn.personId, personId), isNull(signIn.endedAtMs)));
 }
 
-/** Ends every sign-in of a person, but for the one named. */
-export async function endSignIns(tx: Db, personId: string, nowMs: number, exceptId = ""): Promise<void> {
+/** Ends every sign-in of a person. */
+export async function endSignIns(tx: Db, personId: string, nowMs: number): Promise<void> {
   await tx
     .update(signIn)
     .set({ endedAtMs: nowMs })
-    .where(and(eq(signIn.personId, personId), isNull(signIn.endedAtMs), ne(signIn.id, exceptId)));
+    .where(and(eq(signIn.personId, personId), isNull(signIn.endedAtMs)));
 }
 
 /** Sets the password of an account. */

@@ -83,11 +83,6 @@ export function stepSession(session: SessionStanding, act: SessionAct, nowMs: nu
   return { ok: true, state };
 }
 
-/** Whether a session in this state still takes its coach, lane and athletes. Only a cancelled one gives them back. */
-export function holdsClaims(state: SessionState): boolean {
-  return state !== "cancelled";
-}
-
 /** Whether a session is over and nobody has said what became of it. */
 export function isUnlogged(session: { state: SessionState; endsAtMs: number }, nowMs: number): boolean {
   return (session.state === "booked" || session.state === "checked_in") && session.endsAtMs <= nowMs;

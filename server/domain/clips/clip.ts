@@ -7,7 +7,6 @@ export type ClipPart = (typeof CLIP_PARTS)[number];
  * its way; `replaced` gave way to a retake; `expired` was deleted when its retention time ended.
  */
 export const CLIP_STATES = ["waiting", "ready", "drawing", "replaced", "expired"] as const;
-export type ClipState = (typeof CLIP_STATES)[number];
 
 /** What was thrown, in the trade's words; a family may leave it out. */
 export const PITCH_TYPES = ["fastball", "change_up", "curveball", "slider", "other"] as const;

@@ -19,9 +19,6 @@ export type ThrowKind = (typeof THROW_KINDS)[number];
 /** Mound work outside games: whether it counts is the academy's reading of the book, not the book's own word. */
 export const MOUND_WORK_KINDS = ["bullpen", "lesson"] as const satisfies readonly ThrowKind[];
 
-/** One of {@link MOUND_WORK_KINDS}. */
-export type MoundWorkKind = (typeof MOUND_WORK_KINDS)[number];
-
 const GAME_LIKE_KINDS: readonly ThrowKind[] = ["game", "live_at_bats", "showcase"];
 
 /**
@@ -84,12 +81,4 @@ export interface PlannedThrows {
 export function currentEntries<Entry extends ThrowEntry>(entries: readonly Entry[]): Entry[] {
   const replacedIds = new Set(entries.map((entry) => entry.replacesId));
   return entries.filter((entry) => !replacedIds.has(entry.id));
-}
-
-/**
- * The log as it stood at an instant: rows reported by then, corrections reported later not yet made.
- * @param instantMs UTC epoch milliseconds; a row reported at that very instant is known
- */
-export function knownAt(entries: readonly ThrowEntry[], instantMs: number): ThrowEntry[] {
-  return currentEntries(entries.filter((entry) => entry.reportedAtMs <= instantMs));
 }

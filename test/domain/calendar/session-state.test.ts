@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
   CHECK_IN_OPENS_MIN,
-  holdsClaims,
   SESSION_ACTS,
   SESSION_STATES,
   type SessionAct,
@@ -61,9 +60,5 @@ describe("the states of a session", () => {
   it("ask for the check-in before a bullpen is logged, and not before dry work is", () => {
     expect(step("booked", "log")).toEqual({ ok: false, refusal: { reason: "check_in_missing" } });
     expect(step("booked", "log", START, "dry_work")).toEqual({ ok: true, state: "logged" });
-  });
-
-  it("give back coach, lane and athletes only when cancelled", () => {
-    expect(SESSION_STATES.filter((state) => !holdsClaims(state))).toEqual(["cancelled"]);
   });
 });

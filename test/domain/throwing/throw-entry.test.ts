@@ -5,7 +5,6 @@ import {
   CAUTIOUS_READING,
   countsTowardLimit,
   currentEntries,
-  knownAt,
   MOUND_WORK_KINDS,
   THROW_KINDS,
   throwReadingSchema,
@@ -87,21 +86,6 @@ describe("corrections", () => {
     ["a correction whose row is not here", [second], ["b"]],
   ])("leave the last word: %s", (_name, entries, ids) => {
     expect(currentEntries(entries).map((row) => row.id)).toEqual(ids);
-  });
-
-  it.each([
-    [99, []],
-    [100, ["a"]],
-    [199, ["a"]],
-    [200, ["b"]],
-    [250, ["b", "d"]],
-    [300, ["c", "d"]],
-  ])("show again what was known at %i", (instantMs, ids) => {
-    expect(
-      knownAt([first, second, third, other], instantMs)
-        .map((row) => row.id)
-        .toSorted(),
-    ).toEqual(ids);
   });
 
   it("change nothing when they are worked out twice, and leave one row of any chain", () => {
