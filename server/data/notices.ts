@@ -3,16 +3,13 @@ import type { Db } from "@/db/client";
 import { notice } from "@/db/schema/notices";
 import { account, athlete, guardianship, person } from "@/db/schema/people";
 import { site } from "@/db/schema/sites";
-import { type NoticeKind, type NoticeState, recipientsFor } from "@/server/domain/notices/notice";
+import { type NoticeState, type NoticeWords, recipientsFor } from "@/server/domain/notices/notice";
 import { isOfAge, maySignIn } from "@/server/domain/people/person";
 import { ageOn, dayOf } from "@/server/domain/time/calendar-day";
 import { newId } from "./new-id";
 
-/** What a notice says. Subject in one line, body as plain text. */
-export interface NoticeText {
-  kind: NoticeKind;
-  subject: string;
-  body: string;
+/** What a notice says, and what it says to others beside the one it is for. */
+export interface NoticeText extends NoticeWords {
   /** What a minor's guardians read in place of the body, where that holds a link of the minor's own. */
   forGuardians?: string;
 }

@@ -3,11 +3,10 @@ import { alias } from "drizzle-orm/sqlite-core";
 import type { Db } from "@/db/client";
 import { athlete, person, remark, staffRole } from "@/db/schema/people";
 import { painClearance, painReport } from "@/db/schema/throwing";
+import { clearanceNotice, painNotice } from "@/server/domain/notices/pain-notices";
 import { fullName } from "@/server/domain/people/person";
 import type { PainKind } from "@/server/domain/throwing/pain";
-import { PAIN_KIND_WORDS } from "@/server/domain/throwing/throw-words";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
-import { dayInWords } from "@/server/domain/time/words";
 import { newId } from "./new-id";
 import { type NoticeText, tellFamily, tellPerson } from "./notices";
 
@@ -87,17 +86,7 @@ export async function tellOfPain(
   nowMs: number,
 ): Promise<void> {
   const name = await athleteName(tx, pain.athleteId);
-  const what = PAIN_KIND_WORDS[pain.kind];
-  await tellFamilyAndCoach(tx, pain.athleteId, nowMs, {
-    kind: "pain_reported",
-    subject: `${what} reported for ${name}: no throwing`,
-    body: [
-      `${what} was reported on ${dayInWords(pain.feltOn, { withYear: true })} by ${pain.byName}.`,
-      `All throwing of ${name} stops now: games, bullpens, lessons, everything. Booked sessions with throws need another plan.`,
-      "The guardian clears it (an athlete of 18 for themselves), saying since when there have been no symptoms and who examined the arm. Nobody else can.",
-      "The athlete's physician and athletic trainer come first. Nothing here is medical advice.",
-    ].join("\n\n"),
-  });
+  await tellFamilyAndCoach(tx, pain.athleteId, nowMs, painNotice({ ...pain, name }));
 }
 
 /** Appends the word that an arm is well again. @param clearance `examinedByRemarkId`: a remark kept before */
@@ -121,14 +110,7 @@ export async function tellOfClearance(
   nowMs: number,
 ): Promise<void> {
   const name = await athleteName(tx, cleared.athleteId);
-  await tellFamilyAndCoach(tx, cleared.athleteId, nowMs, {
-    kind: "pain_cleared",
-    subject: `${name} is cleared to throw again`,
-    body: [
-      `${cleared.byName} cleared ${name}: no symptoms since ${dayInWords(cleared.symptomFreeSince, { withYear: true })}.`,
-      "The book's limits hold as before. Any new pain stops all throwing again.",
-    ].join("\n\n"),
-  });
+  await tellFamilyAndCoach(tx, cleared.athleteId, nowMs, clearanceNotice({ ...cleared, name }));
 }
 
 async function tellFamilyAndCoach(tx: Db, athleteId: string, nowMs: number, text: NoticeText): Promise<void> {

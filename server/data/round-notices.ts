@@ -1,10 +1,15 @@
 import { and, eq, isNull } from "drizzle-orm";
 import type { Db } from "@/db/client";
 import { athlete, staffRole } from "@/db/schema/people";
+import {
+  arrivalNotices,
+  lapseNotice,
+  retakeNotice,
+  withdrawalNotice,
+} from "@/server/domain/notices/round-notices";
 import { fullName } from "@/server/domain/people/person";
 import type { ReplyWindow } from "@/server/domain/reviews/reply-window";
-import { addDays } from "@/server/domain/time/calendar-day";
-import { dayInWords, momentInWords } from "@/server/domain/time/words";
+import { momentInWords } from "@/server/domain/time/words";
 import { nameOf, nameOfAthlete } from "./names";
 import { type NoticeText, tellFamily, tellPerson } from "./notices";
 import type { PromiseHours } from "./promise-hours";
@@ -24,23 +29,9 @@ export async function tellOfClips(
 ): Promise<void> {
   const { givenName } = await nameOfAthlete(tx, round.athleteId);
   const due = `${momentInWords(arrival.dueAtMs, arrival.hours.zone)} (${arrival.hours.siteName})`;
-  const kind = arrival.isReply ? ("answer_received" as const) : ("clip_received" as const);
-  const what = arrival.isReply ? "reply" : "clip";
-  await tellFamily(
-    tx,
-    round.athleteId,
-    {
-      kind,
-      subject: `${givenName}'s ${what} is in`,
-      body: `Thank you: the ${what} has arrived. It is looked at by ${due}. A word comes as soon as it is done.`,
-    },
-    nowMs,
-  );
-  await tellCoach(tx, round, nowMs, {
-    kind,
-    subject: `${givenName}: a ${what} is due by ${due}`,
-    body: `A ${what} of ${givenName} came in. It is owed by ${due}. It stands in the queue under Reviews.`,
-  });
+  const words = arrivalNotices({ givenName, isReply: arrival.isReply, due });
+  await tellFamily(tx, round.athleteId, words.family, nowMs);
+  await tellCoach(tx, round, nowMs, words.coach);
 }
 
 /** Tells the athlete's own coach that somebody else has taken the round; nothing when they took it themselves. */
@@ -95,24 +86,7 @@ export async function tellOfRetake(
   nowMs: number,
 ): Promise<void> {
   const { givenName } = await nameOfAthlete(tx, athleteId);
-  const body = [
-    `The clip of ${givenName} cannot be used: ${retake.reason}`,
-    windowInWords(retake.window),
-    "The time promised for the review stands still until the new clip comes.",
-    "Film from behind a screen or from the side, phone on a tripod, nobody in the ball's path.",
-  ].join("\n\n");
-  await tellFamily(
-    tx,
-    athleteId,
-    { kind: "retake_asked", subject: `A new clip of ${givenName}, please`, body },
-    nowMs,
-  );
-}
-
-function windowInWords({ replyFrom, dueOn }: ReplyWindow): string {
-  if (replyFrom === null) return "Please film again once the arm has been cleared: no throwing before that.";
-  const last = dueOn === null ? "" : `, by ${dayInWords(dueOn)} at the latest`;
-  return `Please film again from ${dayInWords(replyFrom)} on, the first day the book leaves the arm free${last}. An earlier clip of the same pitches is as good.`;
+  await tellFamily(tx, athleteId, retakeNotice({ givenName, ...retake }), nowMs);
 }
 
 /** Tells everybody but the one who did it that a round was withdrawn, and why. */
@@ -123,12 +97,8 @@ export async function tellOfWithdrawal(
   nowMs: number,
 ): Promise<void> {
   const { givenName } = await nameOfAthlete(tx, round.athleteId);
-  const by = fullName(await nameOf(tx, withdrawal.byPersonId));
-  const text: NoticeText = {
-    kind: "round_withdrawn",
-    subject: `${givenName}'s round was withdrawn`,
-    body: `${by} withdrew it: ${withdrawal.reason}\n\nOpen corrections stay open. A new clip begins a new round.`,
-  };
+  const byName = fullName(await nameOf(tx, withdrawal.byPersonId));
+  const text = withdrawalNotice({ givenName, byName, reason: withdrawal.reason });
   await tellFamily(tx, round.athleteId, text, nowMs);
   const coachId = round.coachPersonId ?? (await ownCoachOf(tx, round.athleteId));
   if (coachId && coachId !== withdrawal.byPersonId)
@@ -138,13 +108,7 @@ export async function tellOfWithdrawal(
 /** Tells the family that the time for a clip has passed. */
 export async function tellOfLapse(tx: Db, athleteId: string, lapsesOn: string, nowMs: number): Promise<void> {
   const { givenName } = await nameOfAthlete(tx, athleteId);
-  const body = `The last day for a new clip was ${dayInWords(addDays(lapsesOn, -1))}, so this round is closed. What ${givenName} is working on stays open. A new clip begins a new round, and carries it on.`;
-  await tellFamily(
-    tx,
-    athleteId,
-    { kind: "round_lapsed", subject: `${givenName}'s round is closed`, body },
-    nowMs,
-  );
+  await tellFamily(tx, athleteId, lapseNotice({ givenName, lapsesOn }), nowMs);
 }
 
 /** The one who has the round, else the athlete's own coach, else every admin. */

@@ -8,6 +8,7 @@ import { roundsAwaitingClip, stepRound } from "@/server/data/rounds";
 import { checkInsOf, insertSessionLog } from "@/server/data/session-logs";
 import { changeSession, type SessionCard } from "@/server/data/sessions";
 import { insertThrowEntry } from "@/server/data/throw-log";
+import { sessionLogInWords } from "@/server/domain/calendar/session-in-words";
 import { MAX_SESSION_MIN } from "@/server/domain/calendar/session-kind";
 import { sessionLogProblem } from "@/server/domain/calendar/session-log-problem";
 import { ATTENDANCES, WORK_OUTCOMES } from "@/server/domain/calendar/session-state";
@@ -134,8 +135,6 @@ async function settleWithoutOpen({ db, actor, nowMs }: Scope, athleteId: string)
 }
 
 function lineInWords({ attendance, minutes, pitches, note, work }: Line): string[] {
-  if (attendance === "no_show") return ["Did not come."];
   const held = work.filter((each) => each.outcome === "confirmed").length;
-  const confirmed = held === 1 ? "1 correction holds now." : `${held} corrections hold now.`;
-  return [`${minutes} min, ${pitches} pitches thrown.`, held > 0 ? confirmed : "", note.trim()];
+  return sessionLogInWords({ attendance, minutes, pitches, held, note });
 }

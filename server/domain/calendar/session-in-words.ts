@@ -1,6 +1,7 @@
 import type { NoticeKind } from "@/server/domain/notices/notice";
 import { momentInWords } from "@/server/domain/time/words";
 import { SESSION_KIND, type SessionKind } from "./session-kind";
+import type { Attendance } from "./session-state";
 
 /** What a notice about a session names. */
 export interface ToldSession {
@@ -17,6 +18,27 @@ export function sessionInWords(session: ToldSession): string {
   const { kind, startsAtMs, zone, siteName, laneName, coachName } = session;
   const when = `${momentInWords(startsAtMs, zone)} (${zone})`;
   return `${SESSION_KIND[kind].label}, ${when}, ${siteName}, ${laneName}, with ${coachName}`;
+}
+
+/**
+ * What is told of one athlete's log, a line each; the last ones may be blank.
+ * @param log.held how many corrections were confirmed in person
+ * @example ["60 min, 25 pitches thrown.", "1 correction holds now.", ""]
+ */
+export function sessionLogInWords(log: {
+  attendance: Attendance;
+  minutes: number;
+  pitches: number;
+  held: number;
+  note: string;
+}): string[] {
+  if (log.attendance === "no_show") return ["Did not come."];
+  const confirmed = log.held === 1 ? "1 correction holds now." : `${log.held} corrections hold now.`;
+  return [
+    `${log.minutes} min, ${log.pitches} pitches thrown.`,
+    log.held > 0 ? confirmed : "",
+    log.note.trim(),
+  ];
 }
 
 type SessionNoticeKind = Extract<NoticeKind, `session_${string}`>;

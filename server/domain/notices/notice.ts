@@ -28,6 +28,13 @@ export const NOTICE_KINDS = [
 ] as const;
 export type NoticeKind = (typeof NOTICE_KINDS)[number];
 
+/** What a notice says: the subject in one line, the body as plain text. */
+export interface NoticeWords {
+  kind: NoticeKind;
+  subject: string;
+  body: string;
+}
+
 /** A notice that still fails after this many tries stays failed until an admin sends it again. */
 export const MAX_TRIES = 8;
 
