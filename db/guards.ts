@@ -24,6 +24,18 @@ export const APPEND_ONLY_TABLES = [
   "charge",
 ] as const;
 
+/**
+ * Rows that stay once written, and of them these columns: what a sent review named, and where. Their words can be erased,
+ * and a correction's standing is the fold of its events.
+ */
+export const STAYING_COLUMNS = {
+  keep: ["id", "review_id", "checkpoint_id", "phase", "clip_id", "frame", "position"],
+  correction: [
+    ...["id", "athlete_id", "review_id", "round_id", "checkpoint_id", "phase"],
+    ...["clip_id", "frame", "position", "given_at_ms"],
+  ],
+} as const;
+
 const CLAIM_OVERLAP = `SELECT RAISE(ABORT, 'claim_no_overlap') WHERE EXISTS (
     SELECT 1 FROM claim AS other
     WHERE other.resource = NEW.resource AND other.id <> NEW.id
@@ -51,4 +63,14 @@ export const GUARD_TRIGGERS: readonly GuardTrigger[] = [
     name: "claim_no_overlap_update",
     sql: `CREATE TRIGGER claim_no_overlap_update BEFORE UPDATE ON claim BEGIN ${CLAIM_OVERLAP} END`,
   },
+  ...Object.entries(STAYING_COLUMNS).flatMap(([table, columns]) => [
+    {
+      name: `${table}_stays_update`,
+      sql: `CREATE TRIGGER ${table}_stays_update BEFORE UPDATE OF ${columns.join(", ")} ON ${table} BEGIN SELECT RAISE(ABORT, '${table}_stays'); END`,
+    },
+    {
+      name: `${table}_stays_delete`,
+      sql: `CREATE TRIGGER ${table}_stays_delete BEFORE DELETE ON ${table} BEGIN SELECT RAISE(ABORT, '${table}_stays'); END`,
+    },
+  ]),
 ];

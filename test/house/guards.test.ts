@@ -2,7 +2,7 @@ import Database from "better-sqlite3";
 import { describe, expect, it } from "vitest";
 import { applyMigrations } from "@/db/apply-migrations";
 import { assertGuards } from "@/db/client";
-import { APPEND_ONLY_TABLES, GUARD_TRIGGERS } from "@/db/guards";
+import { APPEND_ONLY_TABLES, GUARD_TRIGGERS, STAYING_COLUMNS } from "@/db/guards";
 import { filesBelow, textOf } from "./house";
 
 function freshDatabase() {
@@ -33,6 +33,29 @@ describe.each(APPEND_ONLY_TABLES)("a row of %s", (table) => {
   it.each([`UPDATE ${table} SET ${column} = ${column}`, `DELETE FROM ${table}`])("outlives %s", (sql) => {
     expect(() => sqlite.exec(sql)).toThrow(`${table}_append_only`);
     expect(sqlite.prepare(`SELECT * FROM ${table}`).all()).toEqual(before);
+  });
+});
+
+describe.each(Object.entries(STAYING_COLUMNS))("a row of %s", (table, columns) => {
+  const sqlite = freshDatabase();
+  plantRow(sqlite, table);
+  const before = sqlite.prepare(`SELECT * FROM ${table}`).all();
+  const names = (sqlite.pragma(`table_info(${table})`) as { name: string }[]).map(({ name }) => name);
+
+  it.each(columns.map((column) => `UPDATE ${table} SET ${column} = ${column}`))("outlives %s", (sql) => {
+    expect(() => sqlite.exec(sql)).toThrow(`${table}_stays`);
+    expect(sqlite.prepare(`SELECT * FROM ${table}`).all()).toEqual(before);
+  });
+
+  it("outlives being deleted", () => {
+    expect(() => sqlite.exec(`DELETE FROM ${table}`)).toThrow(`${table}_stays`);
+  });
+
+  it("may change in its words, so that they can be erased, and in where it stands, and in nothing else", () => {
+    const free = names.filter((name) => !(columns as readonly string[]).includes(name));
+    const words = { keep: ["text"], correction: ["cue", "drill", "state", "came_back", "closed_at_ms"] };
+    expect(free).toEqual(words[table as keyof typeof words]);
+    for (const column of free) sqlite.exec(`UPDATE ${table} SET ${column} = ${column}`);
   });
 });
 
