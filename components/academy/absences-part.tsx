@@ -51,7 +51,7 @@ export function AbsencesPart({ coach, sites, today, isAdmin }: AbsencesPartProps
       <div className={styles.head}>
         <h3>Away</h3>
       </div>
-      <CommandProblem problem={add.problem ?? remove.problem} />
+      <CommandProblem problem={add.problem ?? remove.problem} isBesideFields={add.problem !== null} />
       {booked > 0 ? (
         <Notice kind="attention" title={`${booked} sessions of ${coach.givenName} are booked then`}>
           They stay booked. Move or cancel them in the calendar.

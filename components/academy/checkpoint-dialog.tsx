@@ -82,7 +82,7 @@ export function CheckpointDialog({
         if (!isOpen) onClose();
       }}
     >
-      <CommandProblem problem={save.problem} />
+      <CommandProblem problem={save.problem} isBesideFields />
       <Form
         onSubmit={(data) => void submit(data)}
         errors={save.problem?.fields ?? {}}

@@ -37,7 +37,7 @@ export function ClosuresPart({ site, isAdmin }: { site: Site; isAdmin: boolean }
       <div className={styles.head}>
         <h3>Closed all day</h3>
       </div>
-      <CommandProblem problem={close.problem ?? reopen.problem} />
+      <CommandProblem problem={close.problem ?? reopen.problem} isBesideFields={close.problem !== null} />
       {booked ? (
         <Notice kind="attention" title={`${booked.sessions} booked on ${dayInWords(booked.day)}`}>
           They stay booked. Move or cancel them in the calendar.

@@ -105,7 +105,7 @@ function AddLane({ site, onClose }: { site: Site; onClose: () => void }) {
         if (!isOpen) onClose();
       }}
     >
-      <CommandProblem problem={add.problem} />
+      <CommandProblem problem={add.problem} isBesideFields />
       <Form onSubmit={(data) => void submit(data)} errors={add.problem?.fields ?? {}} aria-label="Lane">
         <TextField
           label="Name"

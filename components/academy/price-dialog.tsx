@@ -43,7 +43,7 @@ export function PriceDialog({ kind, currency, today, onClose }: PriceDialogProps
         if (!isOpen) onClose();
       }}
     >
-      <CommandProblem problem={save.problem} />
+      <CommandProblem problem={save.problem} isBesideFields />
       <Form
         onSubmit={(data) => void submit(data)}
         errors={unreadable ?? save.problem?.fields ?? {}}

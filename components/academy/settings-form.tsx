@@ -37,7 +37,7 @@ export function SettingsForm({ kept }: { kept: Answers["academy"]["settings"] })
         place={<AcademyPlace />}
         detail="The figures a new academy starts with are common practice, no more. A change holds from now on: what was promised or charged before stays."
       />
-      <CommandProblem problem={save.problem} />
+      <CommandProblem problem={save.problem} isBesideFields />
       <Form onSubmit={() => void submit()} errors={save.problem?.fields ?? {}} aria-label="Settings">
         <NameAndMoney settings={settings} set={set} isCurrencyInUse={kept.isCurrencyInUse} />
         <Section title="Reviews">

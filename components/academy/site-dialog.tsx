@@ -39,7 +39,7 @@ export function SiteDialog({ site, onClose }: { site?: Site; onClose: () => void
         if (!isOpen) onClose();
       }}
     >
-      <CommandProblem problem={save.problem} />
+      <CommandProblem problem={save.problem} isBesideFields />
       <Form onSubmit={(data) => void submit(data)} errors={save.problem?.fields ?? {}} aria-label="Site">
         <TextField
           label="Name"

@@ -47,7 +47,7 @@ export function AddAthlete({ choices, today }: { choices: Choices; today: string
         place={<AcademyPlace href="/academy/people" label="People" />}
         detail="Under 18, a guardian must be on record. Under 13 there is no sign-in of one’s own: the guardian acts."
       />
-      <CommandProblem problem={add.problem} />
+      <CommandProblem problem={add.problem} isBesideFields />
       <Form
         onSubmit={(data) => void submit(data)}
         errors={add.problem?.fields ?? {}}

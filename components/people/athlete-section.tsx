@@ -142,7 +142,7 @@ function ArmDialog({ person, athlete, onClose }: PartDialogProps) {
       isOpen
       onOpenChange={(isOpen) => isOpen || onClose()}
     >
-      <CommandProblem problem={save.problem} />
+      <CommandProblem problem={save.problem} isBesideFields />
       <Form
         onSubmit={(data) => void submit(data)}
         errors={save.problem?.fields ?? {}}

@@ -41,7 +41,7 @@ export function EditAthlete({ person, athlete, choices, today }: EditAthleteProp
         place={<AcademyPlace href={back} label={fullName(person)} />}
         detail="A new birth date, hand or rule book holds at once: limits and rest days are worked out anew from what was logged."
       />
-      <CommandProblem problem={save.problem} />
+      <CommandProblem problem={save.problem} isBesideFields />
       <Form onSubmit={(data) => void submit(data)} errors={save.problem?.fields ?? {}} aria-label="Athlete">
         <Section title="Name and addresses">
           <FormPart>

@@ -30,7 +30,7 @@ export function EditPerson({ person }: { person: PersonRecord }) {
         place={<AcademyPlace href={back} label={fullName(person)} />}
         detail={person.signIn === "none" ? undefined : "They sign in by this e-mail from then on."}
       />
-      <CommandProblem problem={save.problem} />
+      <CommandProblem problem={save.problem} isBesideFields />
       <Form onSubmit={(data) => void submit(data)} errors={save.problem?.fields ?? {}} aria-label="Person">
         <PersonFields person={person} />
         <FormActions>

@@ -135,7 +135,7 @@ function AddGuardian({ person, athlete, adults, onClose }: AddGuardianProps) {
       isOpen
       onOpenChange={(isOpen) => isOpen || onClose()}
     >
-      <CommandProblem problem={add.problem} />
+      <CommandProblem problem={add.problem} isBesideFields />
       <Form onSubmit={(data) => void submit(data)} errors={add.problem?.fields ?? {}} aria-label="Guardian">
         <GuardianFields adults={adults.filter((adult) => !standing.has(adult.personId))} prefix="guardian." />
         <DialogActions>

@@ -65,7 +65,7 @@ function LeavingDialog({ person, athlete, today, onClose }: LeavingProps & { onC
       isOpen
       onOpenChange={(isOpen) => isOpen || onClose()}
     >
-      <CommandProblem problem={leave.problem} />
+      <CommandProblem problem={leave.problem} isBesideFields />
       <Form onSubmit={(data) => void submit(data)} errors={leave.problem?.fields ?? {}} aria-label="Leaving">
         <DateField
           label="Gone from"

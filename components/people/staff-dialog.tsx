@@ -32,7 +32,7 @@ export function StaffDialog({ onClose }: { onClose: () => void }) {
         if (!isOpen) onClose();
       }}
     >
-      <CommandProblem problem={add.problem} />
+      <CommandProblem problem={add.problem} isBesideFields />
       <Form
         onSubmit={(data) => void submit(data)}
         errors={add.problem?.fields ?? {}}

@@ -49,7 +49,7 @@ export function StartAcademy({ zone }: { zone: string }) {
         question="Whose academy is this?"
         detail="Nothing is here yet. These few lines make the academy, its first site and you as its first admin; hours, lanes, coaches and athletes come next."
       />
-      <CommandProblem problem={start.problem} />
+      <CommandProblem problem={start.problem} isBesideFields />
       <Form onSubmit={submit} errors={start.problem?.fields} aria-label="Start the academy">
         <Section title="The academy">
           <FormRow>

@@ -156,9 +156,14 @@ function firstBooking({ time, search, planning, moved, ownPersonId }: BookDialog
   const isAlone = others.length === 0 && first?.isMinor === true;
   return {
     plannedPitches: Object.fromEntries(search.athleteIds.map((id) => [id, fitting])),
-    secondAdult: isAlone ? (moved?.secondAdult ?? watching) : null,
+    secondAdult: isAlone ? (named(moved?.secondAdult) ?? watching) : null,
     correctionIds: planning.athletes.flatMap((one) => one.corrections.map((each) => each.correctionId)),
   };
+}
+
+/** A second adult as a command takes one: without the name that a screen was given with it. */
+function named(adult: SecondAdult | null | undefined): SecondAdult | null {
+  return adult ? { kind: adult.kind, personId: adult.personId } : null;
 }
 
 function toggled(ids: readonly string[], id: string, isOn: boolean): string[] {

@@ -45,7 +45,7 @@ export function EndSession({ sessionId, version, placeOf }: EndSessionProps) {
       <Dialog title={words.title} isOpen={isOpen} onOpenChange={setOpen}>
         <Form onSubmit={(data) => void submit(data)} errors={end.problem?.fields} aria-label={words.title}>
           <p>{words.after} Everybody is told why. It cannot be taken back: book again instead.</p>
-          <CommandProblem problem={end.problem} />
+          <CommandProblem problem={end.problem} isBesideFields />
           <TextArea label="Reason" name="reason" rows={2} maxLength={500} isRequired />
           <DialogActions>
             <Button type="submit" variant="danger" isPending={end.pending}>
