@@ -153,7 +153,7 @@ const CASES: [string, (of: Record<Names, AthleteRecord>) => Step[], object][] = 
         },
       ],
     ],
-    { reason: "not_found" },
+    { reason: "throw_entry_invalid", why: "Each athlete of the session stands on its log once." },
   ],
   [
     "a check with a verdict on somebody else's correction",
