@@ -22,6 +22,7 @@ export interface Arm {
 /** Nothing further away than this touches a day: the longest rest and the longest row of days, with some to spare. */
 const REACH_DAYS = 9;
 const NO_PAIN: PainStop | null = null;
+const READ_CAUTIOUSLY = { book: USA_BASEBALL_2018, reading: CAUTIOUS_READING };
 
 /** At most how many pitches the book leaves on a day given all that is laid down before and after; 0 on a blocked day. */
 export function roomOn(arm: Arm, day: CalendarDay): number {
@@ -43,15 +44,19 @@ export function thrownOn(arm: Arm, day: CalendarDay): number {
     .reduce((sum, entry) => sum + entry.pitches, 0);
 }
 
+/** All that is laid down for an arm, for the book to look at every plan of it from a day on. */
+export function plansOf(arm: Arm, { today, pain }: { today: CalendarDay; pain: PainStop | null }) {
+  return { ...READ_CAUTIOUSLY, ...arm, today, pain, lastReportedOn: today };
+}
+
 function questionAbout(arm: Arm, day: CalendarDay) {
   const from = addDays(day, -REACH_DAYS);
   const to = addDays(day, REACH_DAYS);
   return {
+    ...READ_CAUTIOUSLY,
     day,
     bornOn: arm.bornOn,
     today: arm.today,
-    book: USA_BASEBALL_2018,
-    reading: CAUTIOUS_READING,
     pain: NO_PAIN,
     lastReportedOn: day,
     entries: arm.entries.filter((entry) => from <= entry.thrownOn && entry.thrownOn <= to),

@@ -47,7 +47,7 @@ export function ruleFaults(rows: AcademyRows, today: string): RuleFault[] {
 function isKnownLate(rows: AcademyRows, id: string): boolean {
   const late = rows.throwEntry.find((row) => row.id === id);
   return rows.notice.some(({ kind, aboutAthleteId, createdAtMs }) => {
-    const follows = createdAtMs - (late?.reportedAtMs ?? 0) === 60_000;
+    const follows = createdAtMs === late?.reportedAtMs;
     return kind === "session_without_room" && aboutAthleteId === late?.athleteId && follows;
   });
 }

@@ -17,6 +17,8 @@ import {
 } from "@/server/domain/reviews/round-state";
 import { type BuiltDay, groupedBy } from "./demo-days";
 
+const OUTBOX_MS = 21 * 86_400_000;
+
 /** What the domain asks of rounds, reviews and corrections. */
 export function describeReviews({ rows, nowMs, today }: BuiltDay): void {
   const eventsOf = groupedBy(rows.correctionEvent, ({ correctionId }) => correctionId);
@@ -59,6 +61,26 @@ export function describeReviews({ rows, nowMs, today }: BuiltDay): void {
     expect(amiss).toEqual([]);
     const waiting = rows.round.filter(({ state }) => state === "retake");
     expect(waiting.map(({ lapsesOn }) => (lapsesOn ?? "") > today)).toEqual([true]);
+  });
+
+  it("has told the coach and the family alike of every clip that came in lately, and of every round withdrawn", () => {
+    const toldAt = groupedBy(
+      rows.notice,
+      ({ aboutAthleteId, createdAtMs }) => `${aboutAthleteId} ${createdAtMs}`,
+    );
+    const coachOf = new Map(rows.athlete.map(({ id, coachPersonId }) => [id, coachPersonId]));
+    const athleteOf = new Map(rows.round.map(({ id, athleteId }) => [id, athleteId]));
+    const told = rows.roundEvent
+      .filter(
+        ({ kind, atMs }) => ["received", "answered", "withdrawn"].includes(kind) && atMs >= nowMs - OUTBOX_MS,
+      )
+      .map(({ roundId, atMs }) => {
+        const athleteId = athleteOf.get(roundId) ?? "";
+        const to = toldAt(`${athleteId} ${atMs}`).map(({ toPersonId }) => toPersonId);
+        return [to.includes(coachOf.get(athleteId) ?? ""), to.length > 1];
+      });
+    expect(told.length).toBeGreaterThan(8);
+    expect(told.filter(([coach, family]) => !coach || !family)).toEqual([]);
   });
 
   it("has every correction stand where its events put it", () => {
