@@ -1,12 +1,10 @@
 "use client";
-import { Button } from "@/components/ui/button";
-import { Dialog, DialogActions } from "@/components/ui/dialog";
-import { Form, FormRow } from "@/components/ui/form";
+import { FormRow } from "@/components/ui/form";
 import { Notice } from "@/components/ui/notice";
 import { SelectField } from "@/components/ui/select-field";
 import { TextArea } from "@/components/ui/text-area";
 import { TextField } from "@/components/ui/text-field";
-import { CommandProblem } from "@/components/wire/command-problem";
+import { FormDialog } from "@/components/wire/form-dialog";
 import { textOf } from "@/components/wire/form-values";
 import { useCommand } from "@/components/wire/use-command";
 import {
@@ -74,37 +72,25 @@ export function CheckpointDialog({
     if (await save.run({ ...words, ...kept })) onClose();
   }
   return (
-    <Dialog
+    <FormDialog
       title={checkpoint ? `Change: ${checkpoint.name}` : "Add a checkpoint"}
+      label="Checkpoint"
+      submitText={checkpoint ? "Save the checkpoint" : "Add the checkpoint"}
       isWide
-      isOpen
-      onOpenChange={(isOpen) => {
-        if (!isOpen) onClose();
-      }}
+      command={save}
+      onSubmit={submit}
+      onClose={onClose}
     >
-      <CommandProblem problem={save.problem} isBesideFields />
-      <Form
-        onSubmit={(data) => void submit(data)}
-        errors={save.problem?.fields ?? {}}
-        aria-label="Checkpoint"
-      >
-        {checkpoint ? (
-          <Notice isStatic>
-            What was judged by it keeps its marks. If it is to mean something else, put it aside and add a new
-            one.
-          </Notice>
-        ) : (
-          <WhenFields />
-        )}
-        <WordFields checkpoint={checkpoint} />
-        <DialogActions>
-          <Button type="submit" variant="primary" isPending={save.pending}>
-            {checkpoint ? "Save the checkpoint" : "Add the checkpoint"}
-          </Button>
-          <Button onPress={onClose}>Leave it</Button>
-        </DialogActions>
-      </Form>
-    </Dialog>
+      {checkpoint ? (
+        <Notice isStatic>
+          What was judged by it keeps its marks. If it is to mean something else, put it aside and add a new
+          one.
+        </Notice>
+      ) : (
+        <WhenFields />
+      )}
+      <WordFields checkpoint={checkpoint} />
+    </FormDialog>
   );
 }
 

@@ -2,12 +2,11 @@
 import { useState } from "react";
 import { Button } from "@/components/ui/button";
 import { ConfirmDialog } from "@/components/ui/confirm-dialog";
-import { Dialog, DialogActions } from "@/components/ui/dialog";
-import { Form } from "@/components/ui/form";
 import { RadioChoice } from "@/components/ui/radio-choice";
 import { Table } from "@/components/ui/table";
 import { TextField } from "@/components/ui/text-field";
 import { CommandProblem } from "@/components/wire/command-problem";
+import { FormDialog } from "@/components/wire/form-dialog";
 import { textOf } from "@/components/wire/form-values";
 import { useCommand } from "@/components/wire/use-command";
 import type { LaneKind } from "@/server/domain/calendar/session-kind";
@@ -98,40 +97,32 @@ function AddLane({ site, onClose }: { site: Site; onClose: () => void }) {
     if (await add.run({ siteId: site.siteId, name: textOf(data, "name"), kind })) onClose();
   }
   return (
-    <Dialog
+    <FormDialog
       title={`Add a lane to ${site.name}`}
-      isOpen
-      onOpenChange={(isOpen) => {
-        if (!isOpen) onClose();
-      }}
+      label="Lane"
+      submitText="Add the lane"
+      command={add}
+      onSubmit={submit}
+      onClose={onClose}
     >
-      <CommandProblem problem={add.problem} isBesideFields />
-      <Form onSubmit={(data) => void submit(data)} errors={add.problem?.fields ?? {}} aria-label="Lane">
-        <TextField
-          label="Name"
-          name="name"
-          defaultValue={`Lane ${site.lanes.length + 1}`}
-          maxLength={60}
-          isRequired
-          autoFocus
-        />
-        <RadioChoice
-          label="Kind"
-          name="kind"
-          defaultValue="mound"
-          options={[
-            { value: "mound", label: "Mound" },
-            { value: "flat", label: "Flat ground" },
-          ]}
-          hint="A mound takes every session; flat ground only those without mound throws."
-        />
-        <DialogActions>
-          <Button type="submit" variant="primary" isPending={add.pending}>
-            Add the lane
-          </Button>
-          <Button onPress={onClose}>Leave it</Button>
-        </DialogActions>
-      </Form>
-    </Dialog>
+      <TextField
+        label="Name"
+        name="name"
+        defaultValue={`Lane ${site.lanes.length + 1}`}
+        maxLength={60}
+        isRequired
+        autoFocus
+      />
+      <RadioChoice
+        label="Kind"
+        name="kind"
+        defaultValue="mound"
+        options={[
+          { value: "mound", label: "Mound" },
+          { value: "flat", label: "Flat ground" },
+        ]}
+        hint="A mound takes every session; flat ground only those without mound throws."
+      />
+    </FormDialog>
   );
 }

@@ -1,11 +1,9 @@
 "use client";
 import { useState } from "react";
-import { Button } from "@/components/ui/button";
 import { DateField } from "@/components/ui/date-field";
-import { Dialog, DialogActions } from "@/components/ui/dialog";
-import { Form, FormRow } from "@/components/ui/form";
+import { FormRow } from "@/components/ui/form";
 import { TextField } from "@/components/ui/text-field";
-import { CommandProblem } from "@/components/wire/command-problem";
+import { FormDialog } from "@/components/wire/form-dialog";
 import { textOf } from "@/components/wire/form-values";
 import { useCommand } from "@/components/wire/use-command";
 import { type ChargeKind, chargeKindLabel } from "@/server/domain/ledger/charge-kind";
@@ -36,38 +34,27 @@ export function PriceDialog({ kind, currency, today, onClose }: PriceDialogProps
     ? { priceCents: `Enter an amount in ${currency} with a point, such as 85 or 85.50.` }
     : null;
   return (
-    <Dialog
+    <FormDialog
       title={`Price of: ${chargeKindLabel(kind).toLowerCase()}`}
-      isOpen
-      onOpenChange={(isOpen) => {
-        if (!isOpen) onClose();
-      }}
+      label="Price"
+      submitText="Set the price"
+      command={save}
+      errors={unreadable}
+      onSubmit={submit}
+      onClose={onClose}
     >
-      <CommandProblem problem={save.problem} isBesideFields />
-      <Form
-        onSubmit={(data) => void submit(data)}
-        errors={unreadable ?? save.problem?.fields ?? {}}
-        aria-label="Price"
-      >
-        <FormRow>
-          <TextField
-            label="For each athlete"
-            name="priceCents"
-            inputMode="decimal"
-            affix={currency}
-            maxLength={12}
-            isRequired
-            autoFocus
-          />
-          <DateField label="From" name="effectiveFrom" defaultValue={today} isRequired />
-        </FormRow>
-        <DialogActions>
-          <Button type="submit" variant="primary" isPending={save.pending}>
-            Set the price
-          </Button>
-          <Button onPress={onClose}>Leave it</Button>
-        </DialogActions>
-      </Form>
-    </Dialog>
+      <FormRow>
+        <TextField
+          label="For each athlete"
+          name="priceCents"
+          inputMode="decimal"
+          affix={currency}
+          maxLength={12}
+          isRequired
+          autoFocus
+        />
+        <DateField label="From" name="effectiveFrom" defaultValue={today} isRequired />
+      </FormRow>
+    </FormDialog>
   );
 }

@@ -1,10 +1,7 @@
 "use client";
 import { ZoneField } from "@/components/people/zone-field";
-import { Button } from "@/components/ui/button";
-import { Dialog, DialogActions } from "@/components/ui/dialog";
-import { Form } from "@/components/ui/form";
 import { TextField } from "@/components/ui/text-field";
-import { CommandProblem } from "@/components/wire/command-problem";
+import { FormDialog } from "@/components/wire/form-dialog";
 import { textOf } from "@/components/wire/form-values";
 import { useCommand } from "@/components/wire/use-command";
 import type { Site } from "./site";
@@ -32,38 +29,30 @@ export function SiteDialog({ site, onClose }: { site?: Site; onClose: () => void
     if (await save.run(site ? { ...details, siteId: site.siteId } : details)) onClose();
   }
   return (
-    <Dialog
+    <FormDialog
       title={site ? `Change ${site.name}` : "Add a site"}
-      isOpen
-      onOpenChange={(isOpen) => {
-        if (!isOpen) onClose();
-      }}
+      label="Site"
+      submitText={site ? "Save the site" : "Add the site"}
+      command={save}
+      onSubmit={submit}
+      onClose={onClose}
     >
-      <CommandProblem problem={save.problem} isBesideFields />
-      <Form onSubmit={(data) => void submit(data)} errors={save.problem?.fields ?? {}} aria-label="Site">
-        <TextField
-          label="Name"
-          name="name"
-          defaultValue={site?.name ?? ""}
-          maxLength={60}
-          isRequired
-          autoFocus
-        />
-        <ZoneField name="zone" {...(site ? { defaultValue: site.zone } : {})} />
-        <TextField
-          label="Address"
-          name="address"
-          defaultValue={site?.address ?? ""}
-          maxLength={200}
-          isOptional
-        />
-        <DialogActions>
-          <Button type="submit" variant="primary" isPending={save.pending}>
-            {site ? "Save the site" : "Add the site"}
-          </Button>
-          <Button onPress={onClose}>Leave it</Button>
-        </DialogActions>
-      </Form>
-    </Dialog>
+      <TextField
+        label="Name"
+        name="name"
+        defaultValue={site?.name ?? ""}
+        maxLength={60}
+        isRequired
+        autoFocus
+      />
+      <ZoneField name="zone" {...(site ? { defaultValue: site.zone } : {})} />
+      <TextField
+        label="Address"
+        name="address"
+        defaultValue={site?.address ?? ""}
+        maxLength={200}
+        isOptional
+      />
+    </FormDialog>
   );
 }

@@ -4,7 +4,7 @@ import { type ReactNode, useState } from "react";
 import { Button } from "@/components/ui/button";
 import { DateField } from "@/components/ui/date-field";
 import { Form, FormActions } from "@/components/ui/form";
-import { Notice } from "@/components/ui/notice";
+import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import type { RoundToAnswer } from "@/server/api/rounds-to-answer";
 import type { SendClipInput } from "@/server/domain/clips/send-clip";
@@ -100,7 +100,7 @@ export function SendClips(props: SendClipsProps) {
             saying.noteDay(files[0]?.lastModified);
           }}
         />
-        {send.problem ? <Notice kind="refusal">{send.problem.sentence}</Notice> : null}
+        <CommandProblem problem={send.problem} />
         {going.length > 0 ? (
           <SendBar clips={going.length} isPending={send.pending} isAsked={isChecked} underWay={underWay} />
         ) : null}

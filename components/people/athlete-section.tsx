@@ -2,14 +2,13 @@
 import { useState } from "react";
 import { Button } from "@/components/ui/button";
 import { DefinitionList } from "@/components/ui/definition-list";
-import { Dialog, DialogActions } from "@/components/ui/dialog";
-import { Form, FormActions, FormRow } from "@/components/ui/form";
+import { FormActions, FormRow } from "@/components/ui/form";
 import { LinkButton } from "@/components/ui/link-button";
 import { NumberField } from "@/components/ui/number-field";
 import { RadioChoice } from "@/components/ui/radio-choice";
 import { Section } from "@/components/ui/section";
 import { SelectField } from "@/components/ui/select-field";
-import { CommandProblem } from "@/components/wire/command-problem";
+import { FormDialog } from "@/components/wire/form-dialog";
 import { numberOrNull, textOf } from "@/components/wire/form-values";
 import { useCommand } from "@/components/wire/use-command";
 import { heightInWords } from "@/server/domain/people/height-in-words";
@@ -101,24 +100,22 @@ function CoachDialog({ person, athlete, choices, onClose }: PartDialogProps & { 
     if (await assign.run({ athleteId: athlete.athleteId, coachPersonId })) onClose();
   }
   return (
-    <Dialog title={`Who coaches ${person.givenName}?`} isOpen onOpenChange={(isOpen) => isOpen || onClose()}>
-      <CommandProblem problem={assign.problem} />
-      <Form onSubmit={(data) => void submit(data)} aria-label="Coach">
-        <SelectField
-          label="Coach"
-          name="coachPersonId"
-          hint="Rounds and sessions already in hand stay with whom they are."
-          defaultValue={athlete.coachPersonId ?? NO_COACH}
-          options={coachOptions(choices)}
-        />
-        <DialogActions>
-          <Button type="submit" variant="primary" isPending={assign.pending}>
-            Assign
-          </Button>
-          <Button onPress={onClose}>Leave it</Button>
-        </DialogActions>
-      </Form>
-    </Dialog>
+    <FormDialog
+      title={`Who coaches ${person.givenName}?`}
+      label="Coach"
+      submitText="Assign"
+      command={assign}
+      onSubmit={submit}
+      onClose={onClose}
+    >
+      <SelectField
+        label="Coach"
+        name="coachPersonId"
+        hint="Rounds and sessions already in hand stay with whom they are."
+        defaultValue={athlete.coachPersonId ?? NO_COACH}
+        options={coachOptions(choices)}
+      />
+    </FormDialog>
   );
 }
 
@@ -137,44 +134,34 @@ function ArmDialog({ person, athlete, onClose }: PartDialogProps) {
     if (await save.run({ athleteId, version, throws, heightCm: numberOrNull(data, "heightCm") })) onClose();
   }
   return (
-    <Dialog
+    <FormDialog
       title={`Height and hand of ${person.givenName}`}
-      isOpen
-      onOpenChange={(isOpen) => isOpen || onClose()}
+      label="Height and hand"
+      submitText="Save"
+      command={save}
+      onSubmit={submit}
+      onClose={onClose}
     >
-      <CommandProblem problem={save.problem} isBesideFields />
-      <Form
-        onSubmit={(data) => void submit(data)}
-        errors={save.problem?.fields ?? {}}
-        aria-label="Height and hand"
-      >
-        <FormRow>
-          <NumberField
-            label="Height"
-            name="heightCm"
-            defaultValue={athlete.heightCm}
-            min={80}
-            max={230}
-            unit="cm"
-            isOptional
-          />
-          <RadioChoice
-            label="Throws with the"
-            name="throws"
-            defaultValue={athlete.throws}
-            options={[
-              { value: "right", label: "Right" },
-              { value: "left", label: "Left" },
-            ]}
-          />
-        </FormRow>
-        <DialogActions>
-          <Button type="submit" variant="primary" isPending={save.pending}>
-            Save
-          </Button>
-          <Button onPress={onClose}>Leave it</Button>
-        </DialogActions>
-      </Form>
-    </Dialog>
+      <FormRow>
+        <NumberField
+          label="Height"
+          name="heightCm"
+          defaultValue={athlete.heightCm}
+          min={80}
+          max={230}
+          unit="cm"
+          isOptional
+        />
+        <RadioChoice
+          label="Throws with the"
+          name="throws"
+          defaultValue={athlete.throws}
+          options={[
+            { value: "right", label: "Right" },
+            { value: "left", label: "Left" },
+          ]}
+        />
+      </FormRow>
+    </FormDialog>
   );
 }

@@ -3,11 +3,10 @@ import Link from "next/link";
 import { useState } from "react";
 import { Button } from "@/components/ui/button";
 import { ConfirmDialog } from "@/components/ui/confirm-dialog";
-import { Dialog, DialogActions } from "@/components/ui/dialog";
-import { Form } from "@/components/ui/form";
 import { Section } from "@/components/ui/section";
 import { Table } from "@/components/ui/table";
 import { CommandProblem } from "@/components/wire/command-problem";
+import { FormDialog } from "@/components/wire/form-dialog";
 import { useCommand } from "@/components/wire/use-command";
 import { fullName, isOfAge } from "@/server/domain/people/person";
 import type { GuardianChoice } from "@/server/domain/people/person-details";
@@ -130,21 +129,15 @@ function AddGuardian({ person, athlete, adults, onClose }: AddGuardianProps) {
   }
   const standing = new Set(athlete.guardians.map((guardian) => guardian.personId));
   return (
-    <Dialog
+    <FormDialog
       title={`Who else stands for ${person.givenName}?`}
-      isOpen
-      onOpenChange={(isOpen) => isOpen || onClose()}
+      label="Guardian"
+      submitText="Add the guardian"
+      command={add}
+      onSubmit={submit}
+      onClose={onClose}
     >
-      <CommandProblem problem={add.problem} isBesideFields />
-      <Form onSubmit={(data) => void submit(data)} errors={add.problem?.fields ?? {}} aria-label="Guardian">
-        <GuardianFields adults={adults.filter((adult) => !standing.has(adult.personId))} prefix="guardian." />
-        <DialogActions>
-          <Button type="submit" variant="primary" isPending={add.pending}>
-            Add the guardian
-          </Button>
-          <Button onPress={onClose}>Leave it</Button>
-        </DialogActions>
-      </Form>
-    </Dialog>
+      <GuardianFields adults={adults.filter((adult) => !standing.has(adult.personId))} prefix="guardian." />
+    </FormDialog>
   );
 }

@@ -2,9 +2,9 @@
 import { useRouter } from "next/navigation";
 import { Button } from "@/components/ui/button";
 import { Form, FormActions } from "@/components/ui/form";
-import { Notice } from "@/components/ui/notice";
 import { PageHeading } from "@/components/ui/page-heading";
 import { TextField } from "@/components/ui/text-field";
+import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 
 interface NewPasswordProps {
@@ -33,7 +33,7 @@ export function NewPassword({ token, link }: NewPasswordProps) {
         }
         detail={`You sign in as ${link.email}. Choose a password of at least 15 characters; four unrelated words are a good one.`}
       />
-      {spend.problem ? <Notice kind="refusal">{spend.problem.sentence}</Notice> : null}
+      <CommandProblem problem={spend.problem} />
       <Form onSubmit={submit} aria-label="Choose a password">
         <TextField
           label="New password"

@@ -6,6 +6,7 @@ import { LinkButton } from "@/components/ui/link-button";
 import { Notice } from "@/components/ui/notice";
 import { PageHeading } from "@/components/ui/page-heading";
 import { TextField } from "@/components/ui/text-field";
+import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 
 /** Asks for a reset link; says the same whether or not there is an account. */
@@ -20,7 +21,7 @@ export function ResetRequest() {
   return (
     <>
       <PageHeading question="Where should the reset link go?" />
-      {ask.problem ? <Notice kind="refusal">{ask.problem.sentence}</Notice> : null}
+      <CommandProblem problem={ask.problem} />
       {sent ? (
         <Notice kind="held" title="A link is on its way if that e-mail has an account.">
           It works once, for an hour. Where the academy sends no e-mail, an admin finds it under Academy,

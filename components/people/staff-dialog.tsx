@@ -1,10 +1,7 @@
 "use client";
 import { useRouter } from "next/navigation";
-import { Button } from "@/components/ui/button";
 import { Checkbox } from "@/components/ui/checkbox";
-import { Dialog, DialogActions } from "@/components/ui/dialog";
-import { Form } from "@/components/ui/form";
-import { CommandProblem } from "@/components/wire/command-problem";
+import { FormDialog } from "@/components/wire/form-dialog";
 import { useCommand } from "@/components/wire/use-command";
 import type { StaffRole } from "@/server/domain/people/person";
 import type { PersonDetails } from "@/server/domain/people/person-details";
@@ -25,29 +22,17 @@ export function StaffDialog({ onClose }: { onClose: () => void }) {
     if (answer) router.push(`/academy/people/${answer.personId}`);
   }
   return (
-    <Dialog
+    <FormDialog
       title="Add a coach or admin"
-      isOpen
-      onOpenChange={(isOpen) => {
-        if (!isOpen) onClose();
-      }}
+      label="Coach or admin"
+      submitText="Add this person"
+      command={add}
+      onSubmit={submit}
+      onClose={onClose}
     >
-      <CommandProblem problem={add.problem} isBesideFields />
-      <Form
-        onSubmit={(data) => void submit(data)}
-        errors={add.problem?.fields ?? {}}
-        aria-label="Coach or admin"
-      >
-        <PersonFields isEmailRequired />
-        <Checkbox label="Coach: reviews, books and runs sessions" name="coach" defaultSelected />
-        <Checkbox label="Admin: sets hours, prices and people, and exports the month" name="admin" />
-        <DialogActions>
-          <Button type="submit" variant="primary" isPending={add.pending}>
-            Add this person
-          </Button>
-          <Button onPress={onClose}>Leave it</Button>
-        </DialogActions>
-      </Form>
-    </Dialog>
+      <PersonFields isEmailRequired />
+      <Checkbox label="Coach: reviews, books and runs sessions" name="coach" defaultSelected />
+      <Checkbox label="Admin: sets hours, prices and people, and exports the month" name="admin" />
+    </FormDialog>
   );
 }

@@ -6,9 +6,9 @@ import { useRef, useState } from "react";
 import { Button } from "@/components/ui/button";
 import { EmptyState } from "@/components/ui/empty-state";
 import { LinkButton } from "@/components/ui/link-button";
-import { Notice } from "@/components/ui/notice";
 import { PageHeading } from "@/components/ui/page-heading";
 import { showToast } from "@/components/ui/toast";
+import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import type { AwaitedRow, OwedRow } from "@/server/api/read-queue";
 import { AwaitedRounds } from "./awaited-rounds";
@@ -73,7 +73,7 @@ export function Queue({ owed, awaited, coaches, viewer, part, nowMs }: QueueProp
         detail={summary(owed)}
         actions={next ? <NextAct row={next} viewer={viewer} takingId={takingId} onTake={onTake} /> : null}
       />
-      {problem ? <Notice kind="refusal">{problem.sentence}</Notice> : null}
+      <CommandProblem problem={problem} />
       <Parts owed={owed} viewer={viewer} part={part} />
       {shown.length > 0 ? (
         <OwedList {...{ shown, viewer, nowMs, takingId, onTake, onAct }} />

@@ -8,6 +8,7 @@ import { Notice } from "@/components/ui/notice";
 import { SelectField } from "@/components/ui/select-field";
 import { TextArea } from "@/components/ui/text-area";
 import { showToast } from "@/components/ui/toast";
+import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import type { RoundAct } from "./round-acts";
 
@@ -50,7 +51,7 @@ function HandOver({ asked, coaches, onClose }: RoundDialogsProps & { asked: Roun
   return (
     <Dialog title={`Hand over the round of ${asked.athleteName}`} isOpen onOpenChange={onClose}>
       <Form onSubmit={submit} aria-label="Hand over">
-        {handOver.problem ? <Notice kind="refusal">{handOver.problem.sentence}</Notice> : null}
+        <CommandProblem problem={handOver.problem} />
         <SelectField
           label="To which coach?"
           hint="They are told at once. What was written so far goes with it; the due time stays."

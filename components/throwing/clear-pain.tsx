@@ -4,8 +4,8 @@ import { Button } from "@/components/ui/button";
 import { DateField } from "@/components/ui/date-field";
 import { Dialog, DialogActions } from "@/components/ui/dialog";
 import { Form } from "@/components/ui/form";
-import { Notice } from "@/components/ui/notice";
 import { TextField } from "@/components/ui/text-field";
+import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
 
@@ -50,7 +50,7 @@ export function ClearPain({ athleteId, givenName, today, lastFeltOn }: ClearPain
             The athlete's physician and athletic trainer come first. Your word and your name are kept on
             record, and the coach is told.
           </p>
-          {clear.problem ? <Notice kind="refusal">{clear.problem.sentence}</Notice> : null}
+          <CommandProblem problem={clear.problem} />
           <DateField
             label="No symptoms since"
             name="symptomFreeSince"

@@ -4,10 +4,10 @@ import { Button } from "@/components/ui/button";
 import { DateField } from "@/components/ui/date-field";
 import { Dialog, DialogActions } from "@/components/ui/dialog";
 import { Form } from "@/components/ui/form";
-import { Notice } from "@/components/ui/notice";
 import { NumberField } from "@/components/ui/number-field";
 import { SelectField } from "@/components/ui/select-field";
 import { TextField } from "@/components/ui/text-field";
+import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import { THROW_KINDS, type ThrowKind } from "@/server/domain/throwing/throw-entry";
 import { THROW_KIND_WORDS, throwsInWords } from "@/server/domain/throwing/throw-words";
@@ -52,7 +52,7 @@ export function CorrectEntry({ row, today }: { row: LogRow; today: CalendarDay }
           errors={correct.problem?.fields}
           aria-label="Correct the entry"
         >
-          {correct.problem ? <Notice kind="refusal">{correct.problem.sentence}</Notice> : null}
+          <CommandProblem problem={correct.problem} />
           <NumberField
             label="How many"
             hint="0 says that nothing was thrown."

@@ -2,9 +2,9 @@
 import { useState } from "react";
 import { Button } from "@/components/ui/button";
 import { Form, FormActions } from "@/components/ui/form";
-import { Notice } from "@/components/ui/notice";
 import { RadioChoice } from "@/components/ui/radio-choice";
 import { showToast } from "@/components/ui/toast";
+import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import { THROW_KINDS, type ThrowKind } from "@/server/domain/throwing/throw-entry";
 import { THROW_KIND_WORDS, throwsInWords } from "@/server/domain/throwing/throw-words";
@@ -54,7 +54,7 @@ export function LogThrows({ athleteId, today, usualKind }: LogThrowsProps) {
 
   return (
     <Form onSubmit={() => void submit()} aria-label="Log throws">
-      {log.problem ? <Notice kind="refusal">{log.problem.sentence}</Notice> : null}
+      <CommandProblem problem={log.problem} />
       <NumberChoice
         key={`number ${logged}`}
         onChange={setPitches}

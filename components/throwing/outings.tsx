@@ -4,9 +4,9 @@ import { Button } from "@/components/ui/button";
 import { ConfirmDialog } from "@/components/ui/confirm-dialog";
 import { DateField } from "@/components/ui/date-field";
 import { Form, FormActions, FormRow } from "@/components/ui/form";
-import { Notice } from "@/components/ui/notice";
 import { NumberField } from "@/components/ui/number-field";
 import { StateMark } from "@/components/ui/state-mark";
+import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import { OUTING_HORIZON_DAYS } from "@/server/domain/throwing/planned-outing";
 import { PLAUSIBLE_MAX_PITCHES } from "@/server/domain/throwing/validate-entry";
@@ -93,7 +93,7 @@ function PlanOuting({ athleteId, today }: { athleteId: string; today: CalendarDa
 
   return (
     <Form onSubmit={() => void submit()} errors={errors} aria-label="Plan an outing">
-      {plan.problem ? <Notice kind="refusal">{plan.problem.sentence}</Notice> : null}
+      <CommandProblem problem={plan.problem} />
       <FormRow>
         <DateField
           label="Game or showcase on"

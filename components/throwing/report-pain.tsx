@@ -4,9 +4,9 @@ import { Button } from "@/components/ui/button";
 import { DateField } from "@/components/ui/date-field";
 import { Dialog, DialogActions } from "@/components/ui/dialog";
 import { Form } from "@/components/ui/form";
-import { Notice } from "@/components/ui/notice";
 import { RadioChoice } from "@/components/ui/radio-choice";
 import { TextArea } from "@/components/ui/text-area";
+import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import { PAIN_KINDS, type PainKind } from "@/server/domain/throwing/pain";
 import { PAIN_KIND_WORDS } from "@/server/domain/throwing/throw-words";
@@ -52,7 +52,7 @@ export function ReportPain({
             This stops all throwing at once, tells the guardians and the coach, and names every booked session
             with throws. Only the guardian (an athlete of 18 for themselves) can clear it.
           </p>
-          {report.problem ? <Notice kind="refusal">{report.problem.sentence}</Notice> : null}
+          <CommandProblem problem={report.problem} />
           <RadioChoice
             label="What is it"
             options={KINDS}
