@@ -4,7 +4,7 @@ import { Button } from "@/components/ui/button";
 import { DateField } from "@/components/ui/date-field";
 import { Form, FormActions, FormRow } from "@/components/ui/form";
 import { Notice } from "@/components/ui/notice";
-import { Table } from "@/components/ui/table";
+import { ACTS_COLUMN, Table } from "@/components/ui/table";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { textOf } from "@/components/wire/form-values";
 import { useCommand } from "@/components/wire/use-command";
@@ -114,10 +114,7 @@ function AbsenceTable({ coach, zone, isAdmin, onRemove }: AbsenceTableProps) {
       columns={[
         { key: "days", heading: "Days", isRowHeading: true, cell: (absence) => daysInWords(absence, zone) },
         {
-          key: "act",
-          heading: "What can be done",
-          isHeadingHidden: true,
-          isFit: true,
+          ...ACTS_COLUMN,
           cell: (absence) =>
             isAdmin ? (
               <Button

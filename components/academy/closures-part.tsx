@@ -4,7 +4,7 @@ import { Button } from "@/components/ui/button";
 import { DateField } from "@/components/ui/date-field";
 import { Form, FormActions, FormRow } from "@/components/ui/form";
 import { Notice } from "@/components/ui/notice";
-import { Table } from "@/components/ui/table";
+import { ACTS_COLUMN, Table } from "@/components/ui/table";
 import { TextField } from "@/components/ui/text-field";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { textOf } from "@/components/wire/form-values";
@@ -63,10 +63,7 @@ export function ClosuresPart({ site, isAdmin }: { site: Site; isAdmin: boolean }
             ...(isAdmin
               ? [
                   {
-                    key: "act",
-                    heading: "What can be done",
-                    isHeadingHidden: true,
-                    isFit: true,
+                    ...ACTS_COLUMN,
                     cell: (closure: Closure) => (
                       <Button
                         isSmall

@@ -3,7 +3,7 @@ import { useState } from "react";
 import { Button } from "@/components/ui/button";
 import { ConfirmDialog } from "@/components/ui/confirm-dialog";
 import { RadioChoice } from "@/components/ui/radio-choice";
-import { Table } from "@/components/ui/table";
+import { ACTS_COLUMN, Table } from "@/components/ui/table";
 import { TextField } from "@/components/ui/text-field";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { FormDialog } from "@/components/wire/form-dialog";
@@ -53,10 +53,7 @@ export function LanesPart({ site, isAdmin }: { site: Site; isAdmin: boolean }) {
           ...(isAdmin
             ? [
                 {
-                  key: "act",
-                  heading: "What can be done",
-                  isHeadingHidden: true,
-                  isFit: true,
+                  ...ACTS_COLUMN,
                   cell: (lane: Lane) => (
                     <Button
                       isSmall

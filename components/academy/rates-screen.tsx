@@ -3,7 +3,7 @@ import { useState } from "react";
 import { Button } from "@/components/ui/button";
 import { PageHeading } from "@/components/ui/page-heading";
 import { Section } from "@/components/ui/section";
-import { Table } from "@/components/ui/table";
+import { ACTS_COLUMN, Table } from "@/components/ui/table";
 import type { Answers } from "@/components/wire/answers";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
@@ -63,10 +63,7 @@ export function RatesScreen({ currency, rates, today }: RatesScreenProps) {
               )),
           },
           {
-            key: "act",
-            heading: "What can be done",
-            isHeadingHidden: true,
-            isFit: true,
+            ...ACTS_COLUMN,
             cell: (row) => (
               <Button
                 isSmall

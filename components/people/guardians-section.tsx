@@ -4,7 +4,7 @@ import { useState } from "react";
 import { Button } from "@/components/ui/button";
 import { ConfirmDialog } from "@/components/ui/confirm-dialog";
 import { Section } from "@/components/ui/section";
-import { Table } from "@/components/ui/table";
+import { ACTS_COLUMN, Table } from "@/components/ui/table";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { FormDialog } from "@/components/wire/form-dialog";
 import { useCommand } from "@/components/wire/use-command";
@@ -93,10 +93,7 @@ function GuardiansTable({ guardians, onEnd }: GuardiansTableProps) {
         { key: "email", heading: "E-mail", cell: (guardian) => guardian.email ?? "" },
         { key: "phone", heading: "Telephone", cell: (guardian) => guardian.phone ?? "" },
         {
-          key: "act",
-          heading: "What can be done",
-          isHeadingHidden: true,
-          isFit: true,
+          ...ACTS_COLUMN,
           cell: (guardian) =>
             onEnd ? (
               <Button

@@ -3,7 +3,7 @@ import { signOut } from "next-auth/react";
 import { Button } from "@/components/ui/button";
 import { Notice } from "@/components/ui/notice";
 import { PageHeading } from "@/components/ui/page-heading";
-import { Table } from "@/components/ui/table";
+import { ACTS_COLUMN, Table } from "@/components/ui/table";
 import { TimeText } from "@/components/ui/time-text";
 import type { Answers } from "@/components/wire/answers";
 import { CommandProblem } from "@/components/wire/command-problem";
@@ -56,10 +56,7 @@ export function OwnSignIns({ me, signIns, zone }: OwnSignInsProps) {
             ),
           },
           {
-            key: "end",
-            heading: "What can be done",
-            isHeadingHidden: true,
-            isFit: true,
+            ...ACTS_COLUMN,
             cell: (row) => (
               <Button
                 isSmall

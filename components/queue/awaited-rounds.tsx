@@ -4,7 +4,7 @@ import Link from "next/link";
 import { LinkButton } from "@/components/ui/link-button";
 import { Menu } from "@/components/ui/menu";
 import { Section } from "@/components/ui/section";
-import { Table } from "@/components/ui/table";
+import { ACTS_COLUMN, Table } from "@/components/ui/table";
 import type { AwaitedRow } from "@/server/api/read-queue";
 import { addDays, type CalendarDay } from "@/server/domain/time/calendar-day";
 import { dayInWords } from "@/server/domain/time/words";
@@ -45,13 +45,7 @@ export function AwaitedRounds({ rounds, onAct }: AwaitedRoundsProps) {
             heading: "Last day",
             cell: (row) => (row.lapsesOn ? dayInWords(addDays(row.lapsesOn, -1)) : "Not set"),
           },
-          {
-            key: "acts",
-            heading: "What can be done",
-            isHeadingHidden: true,
-            isFit: true,
-            cell: (row) => <Acts row={row} onAct={onAct} />,
-          },
+          { ...ACTS_COLUMN, cell: (row) => <Acts row={row} onAct={onAct} /> },
         ]}
       />
     </Section>

@@ -23,6 +23,14 @@ export interface Column<Row> {
   total?: ReactNode;
 }
 
+/** What the column of a row's actions has beside its cells: a heading that is only read out, and no room to spare. */
+export const ACTS_COLUMN = {
+  key: "acts",
+  heading: "What can be done",
+  isHeadingHidden: true,
+  isFit: true,
+} as const;
+
 /** What a {@link Table} takes. */
 export interface TableProps<Row> {
   /** What the table tells; read out, and shown unless hidden. */
