@@ -5,6 +5,7 @@ import { round, roundEvent } from "@/db/schema/rounds";
 import { STARTING_LIBRARY } from "@/server/domain/mechanics/starting-library";
 import { type TestAcademy, WHO } from "./academy";
 import type { AthleteRecord } from "./athlete-record";
+import { THREE_SECONDS } from "./clips";
 
 const HOUR = 3_600_000;
 
@@ -17,13 +18,14 @@ function stageOf(stage: Stage, coach: string, nowMs: number): Partial<RoundRow> 
   const sent = { ...taken, sentAtMs: nowMs - 30 * HOUR };
   const answered = { ...sent, answeredAtMs: nowMs - 10 * HOUR };
   const dueAtMs = nowMs + 20 * HOUR;
+  const asked = { replyFrom: "2026-11-24", lapsesOn: "2026-12-20" };
   const stages: Record<Stage, Partial<RoundRow>> = {
     received: { dueAtMs },
     taken: { ...taken, dueAtMs },
-    sent: { ...sent, replyFrom: "2026-11-24", lapsesOn: "2026-12-20" },
+    sent: { ...sent, ...asked },
     answered: { ...answered, dueAtMs },
     settled: { ...answered, settledAtMs: nowMs - 5 * HOUR },
-    retake: { ...taken, pausedOpenMs: 4 * HOUR, retakeFrom: "taken" },
+    retake: { ...taken, ...asked, pausedOpenMs: 4 * HOUR, retakeFrom: "taken" },
   };
   return stages[stage];
 }
@@ -76,17 +78,7 @@ function fileOf(id: string, record: AthleteRecord, guardian: string | null, nowM
     uploadedByPersonId: guardian ?? record.personId,
     createdAtMs: nowMs - 2 * HOUR,
     retainUntil: "2027-05-25",
-    storageName: "0123456789abcdef0123456789abcdef",
-    contentType: "video/mp4",
-    byteCount: 1000,
-    sha256: "0".repeat(64),
-    durationMs: 3000,
-    widthPx: 640,
-    heightPx: 360,
-    rotationDeg: 0,
-    codec: "avc1.42c01f",
-    frameCount: 180,
-    frameTimesMs: JSON.stringify(Array.from({ length: 180 }, (_, frame) => (frame * 1000) / 60)),
+    ...THREE_SECONDS,
   };
 }
 

@@ -20,6 +20,21 @@ export const FILM: ClipFilm = {
   frameTimesMs: "[0,16.7]",
 };
 
+/** Three seconds of film at 60 frames a second, to be watched and judged; there is no file behind it. */
+export const THREE_SECONDS = {
+  storageName: "0123456789abcdef0123456789abcdef",
+  contentType: "video/mp4",
+  byteCount: 1000,
+  sha256: "0".repeat(64),
+  durationMs: 3000,
+  widthPx: 640,
+  heightPx: 360,
+  rotationDeg: 0,
+  codec: "avc1.42c01f",
+  frameCount: 180,
+  frameTimesMs: JSON.stringify(Array.from({ length: 180 }, (_, frame) => (frame * 1000) / 60)),
+};
+
 let uploads = 0;
 
 /** A clip that `personId` has uploaded and not yet sent. @returns its id */

@@ -4,8 +4,7 @@ import type { ClipPart } from "@/server/domain/clips/clip";
 import type { CameraView } from "@/server/domain/mechanics/delivery";
 import type { CheckDraft, ReviewDraft } from "@/server/domain/reviews/draft";
 import { type TestAcademy, WHO } from "./academy";
-
-export const FRAMES = 180;
+import { THREE_SECONDS } from "./clips";
 
 /** A round of the child that the coach has taken, with one clip from the open side. */
 export async function takenRound(
@@ -57,17 +56,7 @@ export async function addClip(
     filmedOn: "2026-11-25",
     createdAtMs: clock.ms,
     retainUntil: "2027-05-25",
-    storageName: "0123456789abcdef0123456789abcdef",
-    contentType: "video/mp4",
-    byteCount: 1000,
-    sha256: "0".repeat(64),
-    durationMs: 3000,
-    widthPx: 640,
-    heightPx: 360,
-    rotationDeg: 0,
-    codec: "avc1.42c01f",
-    frameCount: FRAMES,
-    frameTimesMs: JSON.stringify(Array.from({ length: FRAMES }, (_, frame) => (frame * 1000) / 60)),
+    ...THREE_SECONDS,
   });
   return id;
 }
