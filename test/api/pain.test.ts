@@ -3,7 +3,8 @@ import { describe, expect, it } from "vitest";
 import { athlete, guardianship } from "@/db/schema/people";
 import { painClearance, painReport } from "@/db/schema/throwing";
 import { makeAcademy, WHO } from "../helpers/academy";
-import { bookBullpen, refused, told } from "../helpers/throwing-desk";
+import { refused } from "../helpers/refuses";
+import { bookBullpen, told } from "../helpers/throwing-desk";
 
 const CHILD = WHO.child.athleteId;
 const ADULT = WHO.adult.athleteId;

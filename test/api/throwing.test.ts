@@ -3,7 +3,8 @@ import { describe, expect, it } from "vitest";
 import { throwEntry } from "@/db/schema/throwing";
 import { insertThrowEntry } from "@/server/data/throw-log";
 import { makeAcademy, WHO } from "../helpers/academy";
-import { bookBullpen, refused, told } from "../helpers/throwing-desk";
+import { refused } from "../helpers/refuses";
+import { bookBullpen, told } from "../helpers/throwing-desk";
 
 const CHILD = WHO.child.athleteId;
 const TODAY = "2026-11-25";

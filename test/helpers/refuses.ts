@@ -5,7 +5,18 @@ import type { TestAcademy } from "./academy";
 /** A caller of every procedure as somebody. */
 export type Caller = Awaited<ReturnType<TestAcademy["as"]>>;
 
-/** Asserts that an act is refused as described, and that nothing was written. */
+/** Asserts that an act is refused as described, and that no row of any table changed. */
+export async function refused(
+  academy: TestAcademy,
+  act: () => Promise<unknown>,
+  refusal: object,
+): Promise<void> {
+  const before = academy.snapshot();
+  await expect(act()).rejects.toMatchObject(refusal);
+  expect(academy.snapshot()).toBe(before);
+}
+
+/** The same of an act by somebody, or by nobody. */
 export async function refuses(
   academy: TestAcademy,
   personId: string | null,
@@ -13,9 +24,7 @@ export async function refuses(
   refusal: object,
 ): Promise<void> {
   const api = await academy.as(personId);
-  const before = academy.snapshot();
-  await expect(act(api)).rejects.toMatchObject(refusal);
-  expect(academy.snapshot()).toBe(before);
+  await refused(academy, () => act(api), refusal);
 }
 
 /** What a refusal for a reason looks like to a caller. */

@@ -1,16 +1,8 @@
 import { eq } from "drizzle-orm";
-import { expect } from "vitest";
 import { notice } from "@/db/schema/notices";
 import { session, sessionAthlete } from "@/db/schema/sessions";
 import { instantOf } from "@/server/domain/time/calendar-day";
 import { type TestAcademy, WHO, ZONE } from "./academy";
-
-/** Runs an act that must be refused, and checks that no row of any table changed. */
-export async function refused(academy: TestAcademy, act: () => Promise<unknown>, expected: object) {
-  const before = academy.snapshot();
-  await expect(act()).rejects.toMatchObject(expected);
-  expect(academy.snapshot()).toBe(before);
-}
 
 /** A bullpen of 40 pitches for the child on a day at 17:00. */
 export async function bookBullpen(academy: TestAcademy, day: string) {
