@@ -10,7 +10,6 @@ import styles from "./reading.module.css";
 /** The way to send a new clip into this round, or why not yet. */
 export function ReadingReply({ reading }: { reading: ReadingView }) {
   const { reply, round, athlete } = reading;
-  if (athlete.hasLeft) return null;
   if (!reply.isWanted) return reply.words ? <Notice isStatic>{reply.words}</Notice> : null;
   return (
     <Section title="A new clip">

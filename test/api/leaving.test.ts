@@ -5,6 +5,7 @@ import { round } from "@/db/schema/rounds";
 import { makeAcademy, type TestAcademy, WHO } from "../helpers/academy";
 import { addWaitingClip, said } from "../helpers/clips";
 import { because, refuses } from "../helpers/refuses";
+import { takenRound } from "../helpers/review-desk";
 import { received, roundEvents, roundRow } from "../helpers/rounds";
 import { at, bullpen } from "../helpers/sessions";
 
@@ -103,6 +104,16 @@ describe("after an athlete has left", () => {
     await leave(TODAY);
     const clips = [said(clipId)];
     await refuses(academy, WHO.guardian, (api) => api.rounds.send({ athleteId, roundId: null, clips }), gone);
+  });
+
+  it("a round that is still open then asks for no clip", async () => {
+    const { roundId } = await takenRound(academy);
+    await leave("2026-11-26");
+    await academy.db.update(round).set({ state: "sent", replyFrom: TODAY, lapsesOn: "2026-12-20" });
+    const read = async () => (await (await academy.as(WHO.guardian)).reviews.read({ roundId })).reply;
+    expect(await read()).toMatchObject({ isWanted: true, isOpen: true });
+    academy.clock.ms = at("2026-11-26", 480);
+    expect(await read()).toEqual({ isWanted: false, isOpen: false, words: "" });
   });
 
   it.each([WHO.guardian, WHO.coach, WHO.admin])("%s books nothing from that day on", async (by) => {

@@ -1,13 +1,18 @@
 import { correctionsOf } from "@/server/data/corrections";
+import { stayOf } from "@/server/data/leaving";
 import { nameOfAthlete } from "@/server/data/names";
 import { eventMarksOn, sentReviewsOf } from "@/server/data/reviews";
 import { playableClips } from "@/server/data/round-clips";
 import { drawingProgress } from "@/server/data/today";
+import { hasLeft } from "@/server/domain/people/leaving";
 import { replyOffer } from "@/server/domain/reviews/reply-offer";
 import type { Scope } from "../context";
 import { roundInHand } from "../round-in-hand";
 import { coachNameOf, correctionsOfRound, correctionView, roundView, sentView } from "./round-parts";
 import type { ReadingView } from "./shapes";
+
+/** A round that was open on the day the athlete left asks for no clip any more. */
+const NOTHING_WANTED = { isWanted: false, isOpen: false, words: "" } as const;
 
 /** Everything the family reads of a round. What is still being written is not in it. */
 export async function loadReading(scope: Scope, roundId: string): Promise<ReadingView> {
@@ -20,6 +25,7 @@ export async function loadReading(scope: Scope, roundId: string): Promise<Readin
     corrections.flatMap((each) => (each.clipId === null ? [] : [each.clipId])),
   );
   const { givenName } = await nameOfAthlete(db, athlete.athleteId);
+  const stay = await stayOf(db, athlete.athleteId);
   return {
     round: await roundView(db, round),
     zone: athlete.zone,
@@ -34,6 +40,6 @@ export async function loadReading(scope: Scope, roundId: string): Promise<Readin
       clips.map((clip) => clip.id),
     ),
     sent: (await sentReviewsOf(db, round.id)).map(sentView),
-    reply: replyOffer({ ...round, today }),
+    reply: hasLeft(stay?.leftOn ?? null, today) ? NOTHING_WANTED : replyOffer({ ...round, today }),
   };
 }
