@@ -12,6 +12,8 @@ import { TextArea } from "@/components/ui/text-area";
 import { PITCH_TYPE_WORDS, PITCH_TYPES } from "@/server/domain/clips/clip";
 import { MAX_PITCHES_ON_A_CLIP } from "@/server/domain/clips/send-clip";
 import { CAMERA_VIEW_WORDS, CAMERA_VIEWS } from "@/server/domain/mechanics/delivery";
+import { cameraPlace } from "@/server/domain/mechanics/handedness";
+import type { ThrowingHand } from "@/server/domain/people/person";
 import styles from "./clip-card.module.css";
 import { type ClipItem, fieldOf, isUnderWay, progressInWords, type SaidOfClip } from "./clip-item";
 
@@ -20,6 +22,7 @@ export interface ClipCardProps {
   item: ClipItem;
   /** Its place among the clips that will be sent, from 0. */
   place: number;
+  pitcher: { givenName: string; throws: ThrowingHand };
   said: SaidOfClip;
   errors: Readonly<Record<string, string>>;
   onSay: (said: Partial<SaidOfClip>) => void;
@@ -86,13 +89,13 @@ function Standing({ item, onHold, onGoOn, onTakeBack }: ClipCardProps) {
   );
 }
 
-function Saying({ place, said, errors, onSay }: ClipCardProps) {
+function Saying({ place, pitcher, said, errors, onSay }: ClipCardProps) {
   const errorOf = (field: keyof SaidOfClip) => errors[fieldOf(place, field)];
   return (
     <div className={styles.fields}>
       <RadioChoice
         label="Where did the camera stand?"
-        hint="The open side is the one the chest turns to: third base for a right-hander."
+        hint={`The chest turns to the open side: for ${pitcher.givenName}, ${pitcher.throws}-handed, ${cameraPlace(pitcher.throws, "open_side")}.`}
         name={fieldOf(place, "view")}
         error={errorOf("view")}
         options={VIEW_OPTIONS}

@@ -8,6 +8,7 @@ import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import type { RoundToAnswer } from "@/server/api/rounds-to-answer";
 import type { SendClipInput } from "@/server/domain/clips/send-clip";
+import type { ThrowingHand } from "@/server/domain/people/person";
 import { type CalendarDay, dayOf } from "@/server/domain/time/calendar-day";
 import { ChooseClips } from "./choose-clips";
 import { ClipCard } from "./clip-card";
@@ -22,6 +23,7 @@ import { useClipUploads, type WaitingClip } from "./use-clip-uploads";
 export interface SendClipsProps {
   athleteId: string;
   givenName: string;
+  throws: ThrowingHand;
   today: CalendarDay;
   zone: string;
   rounds: readonly RoundToAnswer[];
@@ -82,6 +84,7 @@ export function SendClips(props: SendClipsProps) {
               key={item.key}
               item={item}
               place={going.indexOf(item)}
+              pitcher={props}
               said={saying.saidOf(item.key)}
               errors={errors}
               onSay={(words) => saying.say(item.key, words)}

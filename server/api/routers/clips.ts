@@ -3,10 +3,11 @@ import { athleteScope } from "@/server/data/access";
 import { armOf } from "@/server/data/arms";
 import { clipScope, discardWaitingClip, findClip, waitingClips } from "@/server/data/clips";
 import { consentIsLive } from "@/server/data/consents";
-import { nameOfAthlete } from "@/server/data/names";
+import { athleteCard } from "@/server/data/season";
 import { MAX_CLIP_BYTES, MAX_CLIP_MS } from "@/server/domain/clips/probe";
 import { MAX_CLIPS_AT_ONCE } from "@/server/domain/clips/send-clip";
 import { Refusal } from "@/server/domain/errors/refusal";
+import { THROWING_HANDS } from "@/server/domain/people/person";
 import { answerFor, armAnswer } from "../arm-answer";
 import { DONE, done } from "../done";
 import { command, query } from "../procedures";
@@ -31,6 +32,8 @@ export const clipsRouter = router({
     input: z.strictObject({ athleteId: id }),
     output: z.strictObject({
       athleteGivenName: z.string(),
+      /** Says where the open side is. */
+      throws: z.enum(THROWING_HANDS),
       consentIsLive: z.boolean(),
       /** What the book leaves the arm today, for whoever is about to film. */
       arm: armAnswer,
@@ -40,15 +43,16 @@ export const clipsRouter = router({
       limits: z.strictObject({ clips: z.number(), durationMs: z.number(), byteCount: z.number() }),
     }),
     athlete: (db, { athleteId }) => athleteScope(db, athleteId),
-    run: async ({ db, athlete, today, nowMs }) => ({
-      athleteGivenName: (await nameOfAthlete(db, athlete.athleteId)).givenName,
-      arm: answerFor({ ...(await armOf(db, athlete.athleteId, nowMs)), day: today }),
-      consentIsLive: await consentIsLive(db, athlete.athleteId, "video"),
-      today,
-      zone: athlete.zone,
-      rounds: await roundsToAnswer(db, athlete.athleteId, today),
-      limits: { clips: MAX_CLIPS_AT_ONCE, durationMs: MAX_CLIP_MS, byteCount: MAX_CLIP_BYTES },
-    }),
+    async run({ db, athlete, today, nowMs }) {
+      const { givenName, throws } = await athleteCard(db, athlete.athleteId);
+      return {
+        ...{ athleteGivenName: givenName, throws, today, zone: athlete.zone },
+        arm: answerFor({ ...(await armOf(db, athlete.athleteId, nowMs)), day: today }),
+        consentIsLive: await consentIsLive(db, athlete.athleteId, "video"),
+        rounds: await roundsToAnswer(db, athlete.athleteId, today),
+        limits: { clips: MAX_CLIPS_AT_ONCE, durationMs: MAX_CLIP_MS, byteCount: MAX_CLIP_BYTES },
+      };
+    },
   }),
 
   /** The clips the caller has uploaded for an athlete and not sent yet. */
