@@ -14,9 +14,9 @@ module.exports = {
       name: "domain-is-pure",
       severity: "error",
       comment:
-        "No IO, no framework, no node built-in; of npm only zod, temporal-polyfill and rrule-temporal.",
+        "No IO, no framework, no node built-in; of npm only zod and temporal-polyfill.",
       from: { path: "^server/domain/" },
-      to: { pathNot: "^server/domain/|node_modules/(zod|temporal-polyfill|rrule-temporal)/" },
+      to: { pathNot: "^server/domain/|node_modules/(zod|temporal-polyfill)/" },
     },
     {
       name: "domain-is-tested",
