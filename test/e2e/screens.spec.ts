@@ -1,5 +1,14 @@
 import type { Page } from "@playwright/test";
-import { type Academy, expect, expectAccessible, LAPTOP, PHONE, test } from "./academy";
+import {
+  type Academy,
+  expect,
+  expectAccessible,
+  LAPTOP,
+  type Person,
+  PHONE,
+  type Theme,
+  test,
+} from "./academy";
 import { athletesOf, database, idOf, personOf, startOf } from "./demo-records";
 
 /** Addresses of one family's screens: each kind of page, and each state that a round or a session of it is in. */
@@ -81,23 +90,33 @@ function adminScreens(): string[] {
 /** Addresses that lead nowhere for whoever opens them: not there, or somebody else's. */
 const NOWHERE = ["/nowhere", "/family/ath_somebody", "/reviews/rnd_none", "/calendar/ses_none"];
 
-/** Opens a screen at a phone's and a laptop's size and holds it to what every screen promises. */
-async function lookAt(page: Page, address: string) {
+/** One person's two browsers: a phone in the light theme, a laptop in the dark. */
+type Screens = readonly { page: Page; theme: Theme; width: number }[];
+
+/** Opens the two for a person, or for nobody. */
+async function screensOf(academy: Academy, who: Person | null): Promise<Screens> {
+  const open = (size: typeof PHONE) => (who ? academy.as(who, size) : academy.visitor(size));
+  return [
+    { page: await open(PHONE), theme: "light", width: PHONE.width },
+    { page: await open(LAPTOP), theme: "dark", width: LAPTOP.width },
+  ];
+}
+
+/** Opens a screen on both at once and holds it to what every screen promises. */
+async function lookAt(screens: Screens, address: string) {
   await test.step(address, async () => {
-    for (const size of [PHONE, LAPTOP]) {
-      await page.setViewportSize(size);
-      await page.goto(address);
-      const where = `${address} at ${size.width}`;
-      await expect.soft(page.getByRole("heading", { level: 1 }), where).toHaveCount(1);
-      await expect.soft(page.getByRole("main"), where).toHaveCount(1);
-      await expect.soft(page, where).toHaveTitle(/\S/);
-      const [inner, scroll] = await page.evaluate(() => [
-        window.innerWidth,
-        document.scrollingElement?.scrollWidth ?? 0,
-      ]);
-      expect.soft(scroll, `${where} is no wider than the screen`).toBeLessThanOrEqual(inner ?? 0);
-      await expectAccessible(page);
-    }
+    await Promise.all(
+      screens.map(async ({ page, theme, width }) => {
+        await page.goto(address);
+        const where = `${address} at ${width}`;
+        await expect.soft(page.getByRole("heading", { level: 1 }), where).toHaveCount(1);
+        await expect.soft(page.getByRole("main"), where).toHaveCount(1);
+        await expect.soft(page, where).toHaveTitle(/\S/);
+        const scroll = await page.evaluate(() => document.scrollingElement?.scrollWidth ?? 0);
+        expect.soft(scroll, `${where} is no wider than the screen`).toBeLessThanOrEqual(width);
+        await expectAccessible(page, [theme]);
+      }),
+    );
   });
 }
 
@@ -123,34 +142,35 @@ test.describe("each screen has one question and a title, fits its width and pass
   test.setTimeout(300_000);
 
   test("for whoever is not signed in", async ({ academy }) => {
-    const page = await academy.visitor();
+    const screens = await screensOf(academy, null);
     for (const address of ["/sign-in", "/forgot", "/join/a-link-that-was-used", "/nowhere"]) {
-      await lookAt(page, address);
+      await lookAt(screens, address);
     }
   });
 
   test("for a coach", async ({ academy }) => {
-    const page = await academy.as("coach");
-    await beginSession(page, academy);
-    for (const address of [...coachScreens(), ...NOWHERE]) await lookAt(page, address);
+    await beginSession(await academy.as("coach"), academy);
+    const screens = await screensOf(academy, "coach");
+    for (const address of [...coachScreens(), ...NOWHERE]) await lookAt(screens, address);
   });
 
   test("for an admin", async ({ academy }) => {
-    const page = await academy.as("admin");
-    for (const address of adminScreens()) await lookAt(page, address);
+    const screens = await screensOf(academy, "admin");
+    for (const address of adminScreens()) await lookAt(screens, address);
   });
 
   test("for a guardian, both children", async ({ academy }) => {
-    const page = await academy.as("guardian");
-    for (const athleteId of athletesOf("guardian")) {
-      for (const address of familyScreens(athleteId)) await lookAt(page, address);
+    const screens = await screensOf(academy, "guardian");
+    const [first = "", second = ""] = athletesOf("guardian");
+    for (const address of [...familyScreens(first), `/family/${second}`, "/account", ...NOWHERE]) {
+      await lookAt(screens, address);
     }
-    for (const address of ["/account", ...NOWHERE]) await lookAt(page, address);
+    await lookAt(screens, `/family/${first}/rounds/rnd_none`);
   });
 
   test("for an athlete", async ({ academy }) => {
-    const page = await academy.as("athlete");
+    const screens = await screensOf(academy, "athlete");
     const [athleteId = ""] = athletesOf("athlete");
-    for (const address of [...familyScreens(athleteId), "/account"]) await lookAt(page, address);
+    for (const address of [...familyScreens(athleteId), "/account"]) await lookAt(screens, address);
   });
 });
