@@ -1,1 +1,5 @@
-export { NothingHere as default } from "@/components/shell/nothing-here";
+import { NothingHere } from "@/components/shell/nothing-here";
+
+export default function NotFound() {
+  return <NothingHere />;
+}
