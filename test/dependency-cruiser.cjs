@@ -13,8 +13,7 @@ module.exports = {
     {
       name: "domain-is-pure",
       severity: "error",
-      comment:
-        "No IO, no framework, no node built-in; of npm only zod and temporal-polyfill.",
+      comment: "No IO, no framework, no node built-in; of npm only zod and temporal-polyfill.",
       from: { path: "^server/domain/" },
       to: { pathNot: "^server/domain/|node_modules/(zod|temporal-polyfill)/" },
     },
