@@ -138,6 +138,9 @@ async function beginSession(coach: Page, academy: Academy) {
   await expect(coach.getByRole("form", { name: "Log the session" })).toBeVisible();
 }
 
+/* A recording of so many pages takes longer than looking at them, and the addresses say where to look. */
+test.use({ trace: "off" });
+
 test.describe("each screen has one question and a title, fits its width and passes axe", () => {
   test.setTimeout(300_000);
 
