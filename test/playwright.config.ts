@@ -18,7 +18,8 @@ export default defineConfig({
     baseURL: "http://localhost:3977",
     actionTimeout: 20_000,
     navigationTimeout: 60_000,
-    trace: "retain-on-failure",
+    /* A recording takes a third of the time; `npm run test:e2e -- --trace on` makes one. */
+    trace: "off",
     screenshot: "only-on-failure",
     locale: "en-GB",
     timezoneId: "America/New_York",

@@ -114,7 +114,7 @@ async function lookAt(screens: Screens, address: string) {
         await expect.soft(page, where).toHaveTitle(/\S/);
         const scroll = await page.evaluate(() => document.scrollingElement?.scrollWidth ?? 0);
         expect.soft(scroll, `${where} is no wider than the screen`).toBeLessThanOrEqual(width);
-        await expectAccessible(page, [theme]);
+        await expectAccessible(page, theme);
       }),
     );
   });
@@ -137,9 +137,6 @@ async function beginSession(coach: Page, academy: Academy) {
   await asked.getByRole("button", { name: "Record the check-in" }).click();
   await expect(coach.getByRole("form", { name: "Log the session" })).toBeVisible();
 }
-
-/* A recording of so many pages takes longer than looking at them, and the addresses say where to look. */
-test.use({ trace: "off" });
 
 test.describe("each screen has one question and a title, fits its width and passes axe", () => {
   test.setTimeout(300_000);
