@@ -3,6 +3,7 @@ import { index, integer, primaryKey, sqliteTable, text, uniqueIndex } from "driz
 import { PROMISE_KINDS } from "../../server/domain/people/academy-settings";
 import { CONSENT_KINDS, CONSENT_PURPOSES } from "../../server/domain/people/consent";
 import { LINK_PURPOSES, STAFF_ROLES, THROWING_HANDS } from "../../server/domain/people/person";
+import { MOUND_WORK_KINDS } from "../../server/domain/throwing/throw-entry";
 import { day, flag, holds, instant, isDay, oneOf, within } from "./columns";
 import { site } from "./sites";
 
@@ -22,10 +23,16 @@ export const academy = sqliteTable(
     clipRetentionDays: integer("clip_retention_days").notNull(),
     bookingNoticeMin: integer("booking_notice_min").notNull(),
     bookingHorizonDays: integer("booking_horizon_days").notNull(),
+    /** JSON: the mound work that counts as pitches, of `MOUND_WORK_KINDS`. */
+    countedKinds: text("counted_kinds", { mode: "json" })
+      .$type<(typeof MOUND_WORK_KINDS)[number][]>()
+      .notNull()
+      .default([...MOUND_WORK_KINDS]),
     createdAtMs: instant("created_at_ms").notNull(),
     version: integer("version").notNull().default(1),
   },
   (table) => [
+    holds("academy_counted_kinds_json", sql`json_valid(${table.countedKinds})`),
     holds("academy_is_one", sql`${table.id} = 'academy'`),
     oneOf("academy_promise_kind", table.promiseKind, PROMISE_KINDS),
     within("academy_promise_amount", table.promiseAmount, 1, 240),

@@ -130,6 +130,8 @@ export const sessionLog = sqliteTable(
     attendance: text("attendance", { enum: ATTENDANCES }).notNull(),
     minutes: integer("minutes").notNull(),
     pitches: integer("pitches").notNull(),
+    /** How hard it was, 0 to 10; null when nobody said. */
+    effort: integer("effort"),
     remarkId: text("remark_id").references(() => remark.id),
     loggedByPersonId: text("logged_by_person_id").notNull(),
     loggedAtMs: instant("logged_at_ms").notNull(),
@@ -140,6 +142,7 @@ export const sessionLog = sqliteTable(
     oneOf("session_log_attendance", table.attendance, ATTENDANCES),
     within("session_log_minutes", table.minutes, 0, MAX_SESSION_MIN),
     within("session_log_pitches", table.pitches, 0, 400),
+    within("session_log_effort", table.effort, 0, 10),
   ],
 );
 

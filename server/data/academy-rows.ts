@@ -19,9 +19,18 @@ import {
 } from "@/db/schema/people";
 import { addendum, keep, review } from "@/db/schema/reviews";
 import { draft, round, roundEvent } from "@/db/schema/rounds";
+import { ruleBookConfirmation, ruleBookVersion } from "@/db/schema/rule-books";
 import { claim, session, sessionAthlete, sessionLog, sessionPlan, sessionWork } from "@/db/schema/sessions";
 import { lane, site, siteClosure, siteHours } from "@/db/schema/sites";
-import { checkIn, painClearance, painReport, plannedOuting, throwEntry } from "@/db/schema/throwing";
+import {
+  athleteTeam,
+  checkIn,
+  limitOverride,
+  painClearance,
+  painReport,
+  plannedOuting,
+  throwEntry,
+} from "@/db/schema/throwing";
 
 /** Every table a whole academy is written to, each after those its rows refer to. */
 const TABLES = {
@@ -60,8 +69,12 @@ const TABLES = {
   sessionLog,
   sessionWork,
   checkIn,
+  ruleBookVersion,
+  ruleBookConfirmation,
+  athleteTeam,
   throwEntry,
   plannedOuting,
+  limitOverride,
   painReport,
   painClearance,
   charge,
