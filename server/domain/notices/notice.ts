@@ -24,6 +24,7 @@ export const NOTICE_KINDS = [
   "session_without_room",
   "pain_reported",
   "pain_cleared",
+  "limit_overridden",
   "consent_changed",
 ] as const;
 export type NoticeKind = (typeof NOTICE_KINDS)[number];
