@@ -34,6 +34,7 @@ export interface SeasonAnswer {
     kind: SessionKind;
     state: SessionState;
     attendance: Attendance | null;
+    effort: number | null;
     heldOn: CalendarDay;
     coachName: string;
   }[];

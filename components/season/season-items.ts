@@ -3,6 +3,7 @@ import type { TimeLineItem, TimeLineRow } from "@/components/charts/time-line-la
 import { SESSION_KIND } from "@/server/domain/calendar/session-kind";
 import { ROUND_STATE_WORDS } from "@/server/domain/reviews/round-in-words";
 import { isEnded, type RoundState } from "@/server/domain/reviews/round-state";
+import { MAX_EFFORT } from "@/server/domain/throwing/load-effort";
 import { PAIN_KIND_WORDS, THROW_KIND_WORDS } from "@/server/domain/throwing/throw-words";
 import { addDays, type CalendarDay } from "@/server/domain/time/calendar-day";
 import type { SeasonAnswer, SeasonCorrection, SeasonLinks } from "./season-answer";
@@ -158,18 +159,23 @@ function correctionItems(correction: SeasonCorrection, links: SeasonLinks): Time
 }
 
 function sessionItems({ sessions }: SeasonAnswer, links: SeasonLinks): TimeLineItem[] {
-  return sessions.map(({ id, kind, state, attendance, heldOn }) => ({
-    id,
+  return sessions.map((session) => ({
+    id: session.id,
     row: "sessions",
     kind: "mark" as const,
-    startDay: heldOn,
+    startDay: session.heldOn,
     endDay: null,
-    label: SESSION_KIND[kind].label,
-    state:
-      attendance === "no_show" || state === "no_show" ? "did not come" : state === "booked" ? "booked" : "",
-    href: links.session(id),
-    look: state === "booked" ? ("circle" as const) : ("stroke" as const),
+    label: SESSION_KIND[session.kind].label,
+    state: sessionInWords(session),
+    href: links.session(session.id),
+    look: session.state === "booked" ? ("circle" as const) : ("stroke" as const),
   }));
+}
+
+function sessionInWords({ state, attendance, effort }: SeasonAnswer["sessions"][number]): string {
+  if (attendance === "no_show" || state === "no_show") return "did not come";
+  if (state === "booked") return "booked";
+  return effort === null ? "" : `effort ${effort} of ${MAX_EFFORT}`;
 }
 
 /** What began and ended on one day still has the length of that day. */

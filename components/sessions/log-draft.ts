@@ -9,6 +9,8 @@ export interface LineDraft {
   attendance: Attendance;
   minutes: number | null;
   pitches: number | null;
+  /** 0 to 10, the athlete's own word; null when it was not asked. */
+  effort: number | null;
   work: Readonly<Record<string, WorkOutcome>>;
   note: string;
 }
@@ -20,7 +22,7 @@ export function firstDraft({ head, athletes }: Pick<View, "head" | "athletes">):
   return Object.fromEntries(
     athletes.map(({ athleteId }) => [
       athleteId,
-      { attendance: "came" as const, minutes, pitches, work: {}, note: "" },
+      { attendance: "came" as const, minutes, pitches, effort: null, work: {}, note: "" },
     ]),
   );
 }
@@ -47,8 +49,11 @@ export function missingIn(
 export function linesOf(drafts: Readonly<Record<string, LineDraft>>) {
   return Object.entries(drafts).map(([athleteId, draft]) => {
     const { attendance, note } = draft;
-    if (attendance === "no_show") return { athleteId, attendance, note, minutes: 0, pitches: 0, work: [] };
+    if (attendance === "no_show") {
+      return { athleteId, attendance, note, minutes: 0, pitches: 0, effort: null, work: [] };
+    }
     const work = Object.entries(draft.work).map(([correctionId, outcome]) => ({ correctionId, outcome }));
-    return { athleteId, attendance, note, minutes: draft.minutes ?? 0, pitches: draft.pitches ?? 0, work };
+    const { minutes, pitches, effort } = draft;
+    return { athleteId, attendance, note, minutes: minutes ?? 0, pitches: pitches ?? 0, effort, work };
   });
 }

@@ -6,6 +6,7 @@ import { TextArea } from "@/components/ui/text-area";
 import type { Answers } from "@/components/wire/answers";
 import { MAX_SESSION_MIN, type SessionKind, throwsOnMound } from "@/server/domain/calendar/session-kind";
 import type { Attendance, WorkOutcome } from "@/server/domain/calendar/session-state";
+import { MAX_EFFORT } from "@/server/domain/throwing/load-effort";
 import type { LineDraft } from "./log-draft";
 import styles from "./sessions.module.css";
 
@@ -70,6 +71,16 @@ export function LogLineFields(props: LogLineFieldsProps) {
               value={draft.minutes}
               onChange={(minutes) => onChange({ minutes })}
               error={missing[`minutes-${athleteId}`]}
+            />
+            <NumberField
+              label="Effort"
+              name={`effort-${athleteId}`}
+              hint={`In ${givenName}'s own word: 0 no effort at all, ${MAX_EFFORT} as hard as can be`}
+              min={0}
+              max={MAX_EFFORT}
+              isOptional
+              value={draft.effort}
+              onChange={(effort) => onChange({ effort })}
             />
           </FormRow>
           {corrections.map((correction) => (

@@ -1,5 +1,6 @@
 import { DefinitionList } from "@/components/ui/definition-list";
 import type { Answers } from "@/components/wire/answers";
+import { MAX_EFFORT } from "@/server/domain/throwing/load-effort";
 
 type Log = NonNullable<Answers["sessions"]["forStaff"]["athletes"][number]["log"]>;
 
@@ -18,6 +19,7 @@ export function LoggedLine({ log }: { log: Log }) {
       items={[
         { term: "Pitches thrown", detail: log.pitches },
         { term: "Minutes", detail: log.minutes },
+        ...(log.effort === null ? [] : [{ term: "Effort", detail: `${log.effort} of ${MAX_EFFORT}` }]),
         ...(work.length > 0 ? [{ term: "Worked on", detail: work }] : []),
         ...(log.note ? [{ term: "Note", detail: log.note }] : []),
       ]}

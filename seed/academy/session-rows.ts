@@ -2,6 +2,7 @@ import type { SecondAdult } from "@/server/domain/calendar/second-adult";
 import { SESSION_KIND, type SessionKind, throwsOnMound } from "@/server/domain/calendar/session-kind";
 import type { SessionState } from "@/server/domain/calendar/session-state";
 import { isOfAge } from "@/server/domain/people/person";
+import { MAX_EFFORT } from "@/server/domain/throwing/load-effort";
 import { addDays } from "@/server/domain/time/calendar-day";
 import type { Random } from "../seeded-random";
 import { claimSlot, type Diary, isBusy, type Slot } from "./diary";
@@ -142,6 +143,7 @@ function writeLog(
     ...{ id, sessionId: row.id, athleteId: athlete.id, attendance: stayedAway ? "no_show" : "came" },
     minutes: stayedAway ? 0 : (row.endsAtMs - row.startsAtMs) / 60_000,
     pitches: stayedAway ? 0 : pitches,
+    effort: stayedAway ? null : effortFor(world.rows.sessionLog.length, pitches),
     remarkId: !stayedAway && random.chance(0.35) ? keepRemark(world, random.pick(LOG_NOTES)) : null,
     ...{ loggedByPersonId: coachId, loggedAtMs },
   });
@@ -153,6 +155,11 @@ function writeLog(
   }
   const work = { kind: row.kind, athleteId: athlete.id, coachId, siteId: row.siteId };
   writeCharge(world, { ...work, whenMs: row.startsAtMs, atMs: loggedAtMs, source: { sessionId: row.id } });
+}
+
+/** The more pitches, the harder; every ninth time a coach forgot to ask. */
+function effortFor(logsBefore: number, pitches: number): number | null {
+  return logsBefore % 9 === 8 ? null : Math.min(MAX_EFFORT, 2 + Math.round(pitches / 8) + (logsBefore % 2));
 }
 
 const LOG_NOTES = [

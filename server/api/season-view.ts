@@ -79,6 +79,7 @@ export const seasonView = z.strictObject({
       kind: z.enum(SESSION_KINDS),
       state: z.enum(SESSION_STATES),
       attendance: z.enum(ATTENDANCES).nullable(),
+      effort: z.int().nullable(),
       heldOn: day,
       coachName: z.string(),
     }),
@@ -171,11 +172,12 @@ async function judgedFor({ db, athlete }: Scope, sinceDay: string): Promise<Seas
 
 async function heldSessions({ db, athlete }: Scope, sinceMs: number): Promise<SeasonView["sessions"]> {
   const rows = await sessionsOf(db, athlete.athleteId, sinceMs);
-  return rows.map(({ id, kind, state, attendance, startsAtMs, zone, ...coach }) => ({
+  return rows.map(({ id, kind, state, attendance, effort, startsAtMs, zone, ...coach }) => ({
     id,
     kind,
     state,
     attendance,
+    effort,
     heldOn: dayOf(startsAtMs, zone),
     coachName: fullName({ givenName: coach.coachGivenName, familyName: coach.coachFamilyName }),
   }));

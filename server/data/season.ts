@@ -120,6 +120,7 @@ export async function sessionsOf(db: Db, athleteId: string, sinceMs: number) {
       siteName: site.name,
       plannedPitches: sessionAthlete.plannedPitches,
       attendance: sessionLog.attendance,
+      effort: sessionLog.effort,
       coachGivenName: person.givenName,
       coachFamilyName: person.familyName,
     })

@@ -59,6 +59,7 @@ export interface KeptLogLine {
   attendance: Attendance;
   minutes: number;
   pitches: number;
+  effort: number | null;
   note: string;
   loggedAtMs: number;
   work: { correctionId: string; checkpointName: string; outcome: WorkOutcome }[];
@@ -92,6 +93,7 @@ export async function logLinesOf(db: Db, sessionId: string): Promise<KeptLogLine
     attendance: log.attendance,
     minutes: log.minutes,
     pitches: log.pitches,
+    effort: log.effort,
     note: note ?? "",
     loggedAtMs: log.loggedAtMs,
     work: work.filter((each) => each.logId === log.id).map(({ logId: _, ...each }) => each),

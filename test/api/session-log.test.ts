@@ -70,6 +70,32 @@ describe("logging", () => {
     expect(told[0]?.body).toContain("30 min, 22 pitches thrown.");
   });
 
+  it("keeps the effort in the athlete's own word, tells the family, and shows it in session and season", async () => {
+    const held = await heldSession();
+    const coach = await academy.as(WHO.coach);
+    await coach.sessions.log({ ...held, lines: [{ ...came, effort: 6 }] });
+    expect(await academy.db.select().from(sessionLog)).toMatchObject([{ minutes: 30, effort: 6 }]);
+    const [told] = (await academy.db.select().from(notice)).filter((row) => row.kind === "session_logged");
+    expect(told?.body).toContain("30 min, 22 pitches thrown, effort 6 of 10.");
+    const { athletes } = await coach.sessions.forStaff({ sessionId: held.sessionId });
+    expect(athletes[0]?.log?.effort).toBe(6);
+    const guardian = await academy.as(WHO.guardian);
+    const { sessions } = await guardian.athletes.season({ athleteId: WHO.child.athleteId });
+    expect(sessions[0]?.effort).toBe(6);
+  });
+
+  it.each([
+    ["less than nothing", -1],
+    ["more than 10", 11],
+    ["half a step", 5.5],
+  ])("refuses an effort of %s and writes nothing", async (_what, effort) => {
+    const held = await heldSession();
+    const before = academy.snapshot();
+    const coach = await academy.as(WHO.coach);
+    await expect(coach.sessions.log({ ...held, lines: [{ ...came, effort }] })).rejects.toThrow();
+    expect(academy.snapshot()).toBe(before);
+  });
+
   it("charges each athlete of a group, but nobody who stayed away", async () => {
     const athletes = [WHO.child, WHO.teen].map(({ athleteId }) => ({ athleteId, plannedPitches: 10 }));
     const held = await heldSession({ kind: "group", athletes, secondAdult: null });
@@ -126,6 +152,7 @@ describe("logging", () => {
   const bad: [string, object][] = [
     ["a line for somebody else", { athleteId: WHO.stranger.athleteId }],
     ["minutes for somebody who stayed away", { attendance: "no_show" }],
+    ["an effort of somebody who stayed away", { attendance: "no_show", minutes: 0, pitches: 0, effort: 3 }],
   ];
   for (const [what, over] of bad) {
     it(`refuses ${what} and writes nothing`, async () => {

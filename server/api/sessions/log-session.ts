@@ -14,6 +14,7 @@ import { sessionLogProblem } from "@/server/domain/calendar/session-log-problem"
 import { ATTENDANCES, WORK_OUTCOMES } from "@/server/domain/calendar/session-state";
 import { Refusal } from "@/server/domain/errors/refusal";
 import { isOpen, moveCorrection } from "@/server/domain/reviews/correction-state";
+import { MAX_EFFORT } from "@/server/domain/throwing/load-effort";
 import { dayOf } from "@/server/domain/time/calendar-day";
 import type { Scope } from "../context";
 import { noteAct } from "../note-act";
@@ -27,6 +28,8 @@ const line = z.strictObject({
   attendance: z.enum(ATTENDANCES),
   minutes: z.int().min(0).max(MAX_SESSION_MIN),
   pitches: pitchCount,
+  /** How hard it was, in the athlete's own word; null when it was not asked. */
+  effort: z.int().min(0).max(MAX_EFFORT).nullable().default(null),
   work: z
     .array(z.strictObject({ correctionId: rowId, outcome: z.enum(WORK_OUTCOMES) }))
     .max(20)
@@ -134,7 +137,7 @@ async function settleWithoutOpen({ db, actor, nowMs }: Scope, athleteId: string)
   }
 }
 
-function lineInWords({ attendance, minutes, pitches, note, work }: Line): string[] {
+function lineInWords({ attendance, minutes, pitches, effort, note, work }: Line): string[] {
   const held = work.filter((each) => each.outcome === "confirmed").length;
-  return sessionLogInWords({ attendance, minutes, pitches, held, note });
+  return sessionLogInWords({ attendance, minutes, pitches, effort, held, note });
 }

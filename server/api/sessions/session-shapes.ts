@@ -168,6 +168,7 @@ export const loggedLine = z.strictObject({
   attendance: z.enum(["came", "no_show"]),
   minutes: z.number(),
   pitches: z.number(),
+  effort: z.number().nullable(),
   note: z.string(),
   loggedAtMs: z.number(),
   work: z.array(

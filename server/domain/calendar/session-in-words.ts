@@ -1,4 +1,5 @@
 import type { NoticeKind } from "@/server/domain/notices/notice";
+import { MAX_EFFORT } from "@/server/domain/throwing/load-effort";
 import { momentInWords } from "@/server/domain/time/words";
 import { SESSION_KIND, type SessionKind } from "./session-kind";
 import type { Attendance } from "./session-state";
@@ -23,19 +24,21 @@ export function sessionInWords(session: ToldSession): string {
 /**
  * What is told of one athlete's log, a line each; the last ones may be blank.
  * @param log.held how many corrections were confirmed in person
- * @example ["60 min, 25 pitches thrown.", "1 correction holds now.", ""]
+ * @example ["60 min, 25 pitches thrown, effort 6 of 10.", "1 correction holds now.", ""]
  */
 export function sessionLogInWords(log: {
   attendance: Attendance;
   minutes: number;
   pitches: number;
+  effort: number | null;
   held: number;
   note: string;
 }): string[] {
   if (log.attendance === "no_show") return ["Did not come."];
   const confirmed = log.held === 1 ? "1 correction holds now." : `${log.held} corrections hold now.`;
+  const effort = log.effort === null ? "" : `, effort ${log.effort} of ${MAX_EFFORT}`;
   return [
-    `${log.minutes} min, ${log.pitches} pitches thrown.`,
+    `${log.minutes} min, ${log.pitches} pitches thrown${effort}.`,
     log.held > 0 ? confirmed : "",
     log.note.trim(),
   ];

@@ -8,6 +8,8 @@ export interface LogLine {
   attendance: Attendance;
   minutes: number;
   pitches: number;
+  /** 0 to 10; null when it was not asked. */
+  effort: number | null;
   work: readonly { correctionId: string; outcome: WorkOutcome }[];
 }
 
@@ -21,7 +23,7 @@ export interface LoggedSession {
 
 /**
  * What keeps a log from being written, or null: each athlete of the session stands on it once; whoever came to mound
- * work was asked before; nobody who stayed away has minutes, pitches or work; a session without mound throws has no
+ * work was asked before; nobody who stayed away has minutes, pitches, an effort or work; a session without mound throws has no
  * pitches.
  */
 export function sessionLogProblem(
@@ -36,7 +38,7 @@ export function sessionLogProblem(
     session.athleteIds.every((id) => onLog.has(id));
   if (!isWhole) return invalid("Each athlete of the session stands on its log once.");
   if (lines.some(hasWorkWithoutComing)) {
-    return invalid("Somebody who did not come has no minutes, pitches or work to log.");
+    return invalid("Somebody who did not come has no minutes, pitches, effort or work to log.");
   }
   if (!throwsOnMound(session.kind)) {
     return lines.some((line) => line.pitches > 0)
@@ -48,6 +50,6 @@ export function sessionLogProblem(
   return lines.some(isUnasked) ? { reason: "check_in_missing" } : null;
 }
 
-function hasWorkWithoutComing(line: LogLine): boolean {
-  return line.attendance === "no_show" && (line.minutes > 0 || line.pitches > 0 || line.work.length > 0);
+function hasWorkWithoutComing({ attendance, minutes, pitches, effort, work }: LogLine): boolean {
+  return attendance === "no_show" && (minutes > 0 || pitches > 0 || effort !== null || work.length > 0);
 }

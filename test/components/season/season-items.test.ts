@@ -100,4 +100,18 @@ describe("the drawing of a season", () => {
     expect(rows.map((row) => row.key)).toContain("pain");
     expect(items[0]).toMatchObject({ row: "pain", look: "crossed" });
   });
+
+  it("says of a session how hard it was where that was asked, and who did not come", () => {
+    const session = { kind: "bullpen" as const, heldOn: "2026-11-10", coachName: "" };
+    const held = { ...session, state: "logged" as const, attendance: "came" as const };
+    const { items } = draw({
+      sessions: [
+        { ...held, id: "hard", effort: 7 },
+        { ...held, id: "unasked", effort: null },
+        { ...held, id: "away", attendance: "no_show", effort: null },
+        { ...session, id: "ahead", state: "booked", attendance: null, effort: null },
+      ],
+    });
+    expect(items.map((item) => item.state)).toEqual(["effort 7 of 10", "", "did not come", "booked"]);
+  });
 });

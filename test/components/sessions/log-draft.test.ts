@@ -13,6 +13,7 @@ describe("a log while it is being written", () => {
       attendance: "came",
       minutes: 45,
       pitches: null,
+      effort: null,
     });
     const dry = { kind: "dry_work", startsAtMs: 0, endsAtMs: 1 } as never;
     expect(firstDraft({ head: dry, athletes }).a1?.pitches).toBe(0);
@@ -25,8 +26,8 @@ describe("a log while it is being written", () => {
       "pitches-a2": "Say how many pitches Robin threw, 0 for none.",
     });
     const whole = {
-      a1: { attendance: "came" as const, minutes: 45, pitches: 0, work: {}, note: "" },
-      a2: { attendance: "no_show" as const, minutes: null, pitches: null, work: {}, note: "" },
+      a1: { attendance: "came" as const, minutes: 45, pitches: 0, effort: null, work: {}, note: "" },
+      a2: { attendance: "no_show" as const, minutes: null, pitches: null, effort: null, work: {}, note: "" },
     };
     expect(missingIn(whole, athletes)).toEqual({});
   });
@@ -34,8 +35,8 @@ describe("a log while it is being written", () => {
   it("logs nothing for who stayed away, whatever was typed before", () => {
     const work = { c1: "confirmed" as const };
     const lines = linesOf({
-      a1: { attendance: "came", minutes: 45, pitches: 22, work, note: "Good." },
-      a2: { attendance: "no_show", minutes: 45, pitches: 22, work, note: "Ill." },
+      a1: { attendance: "came", minutes: 45, pitches: 22, effort: 7, work, note: "Good." },
+      a2: { attendance: "no_show", minutes: 45, pitches: 22, effort: 7, work, note: "Ill." },
     });
     expect(lines).toEqual([
       {
@@ -43,10 +44,19 @@ describe("a log while it is being written", () => {
         attendance: "came",
         minutes: 45,
         pitches: 22,
+        effort: 7,
         note: "Good.",
         work: [{ correctionId: "c1", outcome: "confirmed" }],
       },
-      { athleteId: "a2", attendance: "no_show", minutes: 0, pitches: 0, note: "Ill.", work: [] },
+      {
+        athleteId: "a2",
+        attendance: "no_show",
+        minutes: 0,
+        pitches: 0,
+        effort: null,
+        note: "Ill.",
+        work: [],
+      },
     ]);
   });
 });

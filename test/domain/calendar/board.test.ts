@@ -67,8 +67,16 @@ describe("the gaps of a coach's day", () => {
 
 describe("what keeps a log from being written", () => {
   const session = { kind: "bullpen" as const, athleteIds: ["a1", "a2"], checkedInIds: new Set(["a1"]) };
-  const came = { athleteId: "a1", attendance: "came" as const, minutes: 30, pitches: 20, work: [] };
-  const away = { athleteId: "a2", attendance: "no_show" as const, minutes: 0, pitches: 0, work: [] };
+  const came = {
+    athleteId: "a1",
+    attendance: "came" as const,
+    minutes: 30,
+    pitches: 20,
+    effort: 6,
+    work: [],
+  };
+  const nothing = { minutes: 0, pitches: 0, effort: null, work: [] };
+  const away = { athleteId: "a2", attendance: "no_show" as const, ...nothing };
   const cases: [
     string,
     Parameters<typeof sessionLogProblem>[0],
@@ -80,6 +88,7 @@ describe("what keeps a log from being written", () => {
     ["an athlete twice", session, [came, came], "throw_entry_invalid"],
     ["a stranger", session, [came, { ...away, athleteId: "a3" }], "throw_entry_invalid"],
     ["pitches of one who stayed away", session, [came, { ...away, pitches: 1 }], "throw_entry_invalid"],
+    ["the effort of one who stayed away", session, [came, { ...away, effort: 0 }], "throw_entry_invalid"],
     ["one who came and was not asked", session, [came, { ...away, attendance: "came" }], "check_in_missing"],
     ["nobody to ask in dry work", { ...session, kind: "dry_work" }, [{ ...came, pitches: 0 }, away], null],
     ["pitches in dry work", { ...session, kind: "dry_work" }, [came, away], "throw_entry_invalid"],
