@@ -155,6 +155,8 @@ export const checkIn = sqliteTable(
   },
   (table) => [
     index("check_in_by_session").on(table.sessionId, table.athleteId),
+    /* Every answer about an arm asks when it was last spoken of. */
+    index("check_in_by_athlete").on(table.athleteId, table.atMs),
     holds("check_in_flags", sql`${table.thrownSince} IN (0, 1) AND ${table.pain} IN (0, 1)`),
   ],
 );

@@ -1,0 +1,1 @@
+CREATE INDEX `check_in_by_athlete` ON `check_in` (`athlete_id`,`at_ms`);
