@@ -24,7 +24,19 @@ export async function installIfNeeded() {
   const { code } = await runCommand("npm", ["ci", "--no-fund", "--no-audit"]);
   if (code !== 0)
     stop("The install failed; what npm said stands above. Check the network and run the command again.");
+  await checkDriver();
   writeFileSync(stamp, wanted);
+}
+
+/** The driver is fetched or compiled for one kind of Node: one that npm was told to build for another does not load. */
+async function checkDriver() {
+  const { code } = await runCommand(process.execPath, ["-e", 'new (require("better-sqlite3"))(":memory:")'], {
+    quiet: true,
+  });
+  if (code === 0) return;
+  stop(
+    `The database driver was built for another Node than this one (${process.version}). Nothing was started. Run the command again; should it stay so, npm builds with another Node's headers (its setting nodedir).`,
+  );
 }
 
 /** Builds for production when the sources changed since the last build. */
