@@ -113,7 +113,13 @@ export async function tellOfClearance(
   await tellFamilyAndCoach(tx, cleared.athleteId, nowMs, clearanceNotice({ ...cleared, name }));
 }
 
-async function tellFamilyAndCoach(tx: Db, athleteId: string, nowMs: number, text: NoticeText): Promise<void> {
+/** Tells the family and the coach; without a coach, every admin. */
+export async function tellFamilyAndCoach(
+  tx: Db,
+  athleteId: string,
+  nowMs: number,
+  text: NoticeText,
+): Promise<void> {
   await tellFamily(tx, athleteId, text, nowMs);
   for (const personId of await staffFor(tx, athleteId))
     await tellPerson(tx, personId, text, nowMs, athleteId);
