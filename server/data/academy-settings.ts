@@ -13,7 +13,7 @@ export interface KeptSettings extends AcademySettings {
 export async function findSettings(db: Db): Promise<KeptSettings | null> {
   const [row] = await db.select().from(academy);
   if (!row) return null;
-  const { id, createdAtMs, ...settings } = row;
+  const { id, createdAtMs, countedKinds, ...settings } = row;
   return settings;
 }
 
