@@ -8,6 +8,13 @@ export interface WeekCounts {
   counts: Readonly<Record<string, number>>;
 }
 
+/** What was computed for one week, by name; null where there is no figure. */
+export interface WeekFigures {
+  /** The Monday that the week begins with. */
+  weekOf: CalendarDay;
+  figures: Readonly<Record<string, number | null>>;
+}
+
 /** One kind of what is counted. */
 export interface CountKind {
   key: string;
@@ -23,7 +30,7 @@ export function weekTotal(week: WeekCounts, kinds: readonly CountKind[]): number
  * The weeks under which a month's name stands, the first that begins in it: Monday to "Sep". A first week that is the
  * last of its month bears none, since the next month's name would run into it.
  */
-export function monthLabels(weeks: readonly WeekCounts[]): Map<CalendarDay, string> {
+export function monthLabels(weeks: readonly Pick<WeekCounts, "weekOf">[]): Map<CalendarDay, string> {
   const labels = new Map<CalendarDay, string>();
   let last = "";
   for (const { weekOf } of weeks) {

@@ -3,6 +3,7 @@ import type { PainKind } from "@/server/domain/throwing/pain";
 import type { ThrowKind } from "@/server/domain/throwing/throw-entry";
 import type { WeekOfThrows } from "@/server/domain/throwing/throws-by-week";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
+import type { LoadAnswer } from "./load-answer";
 
 /** What the book leaves an arm on a day, as a procedure answers it. */
 export interface ArmAnswer {
@@ -58,4 +59,7 @@ export interface ThrowingAnswer {
   log: readonly LogRow[];
   outings: readonly { id: string; plannedOn: CalendarDay; pitches: number }[];
   weeks: readonly WeekOfThrows[];
+  /** Which mound work counts, in a sentence. */
+  reading: string;
+  load: LoadAnswer;
 }

@@ -3,12 +3,14 @@ import { PageHeading } from "@/components/ui/page-heading";
 import { Section } from "@/components/ui/section";
 import type { ThrowingAnswer } from "./arm-answer";
 import { ArmToday } from "./arm-today";
+import { Load } from "./load";
 import { LogThrows } from "./log-throws";
 import { Outings } from "./outings";
 import { PainBanner } from "./pain-banner";
 import { PainRecord } from "./pain-record";
 import { ReportPain } from "./report-pain";
 import { ThrowList } from "./throw-list";
+import { ThrowingCautions } from "./throwing-cautions";
 import styles from "./throwing-page.module.css";
 import { YearOfThrows } from "./year-of-throws";
 
@@ -17,7 +19,7 @@ const ROWS_SHOWN = 10;
 
 /** One arm's throwing: log first, then the book's answer, outings, the log, pain and the year. */
 export function ThrowingPage({ view, place }: { view: ThrowingAnswer; place?: ReactNode }) {
-  const { athlete, arm, book, pain, log, outings, today, weeks } = view;
+  const { athlete, arm, book, pain, log, outings, today, weeks, reading, load } = view;
   return (
     <>
       <PageHeading
@@ -32,6 +34,9 @@ export function ThrowingPage({ view, place }: { view: ThrowingAnswer; place?: Re
         </Section>
         <Section title="Throwing today">
           <ArmToday arm={arm} />
+          <p className={styles.quiet}>
+            By {book.name}. {reading}
+          </p>
         </Section>
       </div>
       <Section title="Outings ahead" {...countOf(outings)}>
@@ -49,13 +54,15 @@ export function ThrowingPage({ view, place }: { view: ThrowingAnswer; place?: Re
       <Section title="The year">
         <YearOfThrows weeks={weeks} />
       </Section>
+      <Section title="Load">
+        <Load load={load} />
+      </Section>
       <Section title="Pain" {...countOf(pain.reports)}>
         <PainRecord pain={pain} />
       </Section>
       <Section title="The book">
         <p>
-          {book.name}. {book.source}. The league's own rules, the physician and the athletic trainer come
-          first.
+          {book.name}. {book.source}.
         </p>
         <details className={styles.more}>
           <summary>What it also advises at {athlete.ageYears}, and where its sources differ</summary>
@@ -65,6 +72,7 @@ export function ThrowingPage({ view, place }: { view: ThrowingAnswer; place?: Re
             ))}
           </ul>
         </details>
+        <ThrowingCautions />
       </Section>
     </>
   );
