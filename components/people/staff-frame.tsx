@@ -17,6 +17,7 @@ const PLACES: readonly Place[] = [
   { href: "/today", label: "Today" },
   { href: "/reviews", label: "Reviews" },
   { href: "/athletes", label: "Athletes" },
+  { href: "/arms", label: "Arms" },
   { href: "/calendar", label: "Calendar" },
   { href: "/ledger", label: "Ledger", isForAdmins: true },
   { href: "/academy", label: "Academy" },

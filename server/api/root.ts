@@ -1,5 +1,6 @@
 import { academyRouter } from "./routers/academy";
 import { accountRouter } from "./routers/account";
+import { armsRouter } from "./routers/arms";
 import { athletesRouter } from "./routers/athletes";
 import { calendarRouter } from "./routers/calendar";
 import { checkpointsRouter } from "./routers/checkpoints";
@@ -25,6 +26,7 @@ import { router } from "./trpc";
 export const appRouter = router({
   athletes: athletesRouter,
   today: todayRouter,
+  arms: armsRouter,
   throwing: throwingRouter,
   clips: clipsRouter,
   sessions: sessionsRouter,

@@ -18,11 +18,13 @@ function bookingOf(record: AthleteRecord) {
   };
 }
 
-/** Sessions, the calendar and the ledger. */
+/** Sessions, the calendar, the arms board and the ledger. */
 export const SESSION_INPUTS: Record<string, ExampleInput> = {
   "calendar.day": () => ({ day: null, siteId: null }),
   "calendar.week": () => ({ day: "2026-11-25", siteId: WHO.site }),
   "calendar.whom": () => ({}),
+  "arms.board": () => ({ coach: null, team: null, site: null, order: "limit", page: 1 }),
+  "arms.cell": (record) => ({ athleteId: record.athleteId, day: "2026-11-28" }),
   "ledger.month": () => ({ month: "2026-11" }),
   "sessions.planning": (record) => ({ athleteIds: [record.athleteId], roundId: record.rounds.settled }),
   "sessions.findTimes": (record) => ({
