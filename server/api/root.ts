@@ -18,6 +18,7 @@ import { reviewsRouter } from "./routers/reviews";
 import { roundsRouter } from "./routers/rounds";
 import { sessionsRouter } from "./routers/sessions";
 import { sitesRouter } from "./routers/sites";
+import { teamsRouter } from "./routers/teams";
 import { throwingRouter } from "./routers/throwing";
 import { todayRouter } from "./routers/today";
 import { router } from "./trpc";
@@ -28,6 +29,7 @@ export const appRouter = router({
   today: todayRouter,
   arms: armsRouter,
   throwing: throwingRouter,
+  teams: teamsRouter,
   clips: clipsRouter,
   sessions: sessionsRouter,
   calendar: calendarRouter,

@@ -2,11 +2,12 @@ import type { Db } from "@/db/client";
 import { painReport, throwEntry } from "@/db/schema/throwing";
 import type { PainKind } from "@/server/domain/throwing/pain";
 import type { ThrowKind } from "@/server/domain/throwing/throw-entry";
+import type { GameDetails } from "@/server/domain/throwing/validate-game";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
 import { newId } from "./new-id";
 
-/** Throws of one day as they are written down; checked before by `entryRefusals`. */
-export interface NewThrowEntry {
+/** Throws of one day as they are written down; checked before by `entryRefusals` and `gameProblem`. */
+export interface NewThrowEntry extends Partial<GameDetails> {
   athleteId: string;
   /** Day at the athlete's home site. */
   thrownOn: CalendarDay;
@@ -20,12 +21,16 @@ export interface NewThrowEntry {
   /** The entry that this one corrects. */
   replacesId?: string | null;
   remarkId?: string | null;
+  /** The other side's name, kept as a remark. */
+  opponentRemarkId?: string | null;
+  /** Of an imported row: see `importKeyOf`. */
+  importKey?: string | null;
 }
 
 /**
  * Appends throws to the log.
  * @returns the id of the entry
- * @throws the database's error when the entry to replace was replaced already
+ * @throws the database's error when the entry to replace was replaced already, or the row was imported already
  */
 export async function insertThrowEntry(tx: Db, entry: NewThrowEntry): Promise<string> {
   const id = newId("thr");

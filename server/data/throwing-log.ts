@@ -1,15 +1,19 @@
 import { and, asc, desc, eq, gte, isNotNull, isNull, or } from "drizzle-orm";
+import { alias } from "drizzle-orm/sqlite-core";
 import type { Db } from "@/db/client";
 import { person, remark } from "@/db/schema/people";
-import { plannedOuting, throwEntry } from "@/db/schema/throwing";
+import { athleteTeam, plannedOuting, throwEntry } from "@/db/schema/throwing";
 import type { AthleteScope } from "@/server/domain/access/relation";
 import { currentEntries, type ThrowEntry } from "@/server/domain/throwing/throw-entry";
+import type { GameDetails } from "@/server/domain/throwing/validate-game";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
 import { athleteScope } from "./access";
 import { newId } from "./new-id";
 
 /** A row of the log as it is shown. */
-export interface LoggedThrows extends ThrowEntry {
+export interface LoggedThrows extends ThrowEntry, GameDetails {
+  teamName: string;
+  opponent: string;
   sessionId: string | null;
   clipId: string | null;
   note: string;
@@ -17,9 +21,11 @@ export interface LoggedThrows extends ThrowEntry {
   byFamilyName: string;
 }
 
+const opponent = alias(remark, "opponent");
+
 /**
  * An athlete's log from a day on, each row with the rows it corrects, latest day first. What was corrected to a day
- * before that is left out. Erased notes are empty.
+ * before that is left out. Erased words are empty.
  */
 export async function throwLog(db: Db, athleteId: string, sinceDay: CalendarDay): Promise<LoggedThrows[]> {
   const rows = await db
@@ -33,12 +39,21 @@ export async function throwLog(db: Db, athleteId: string, sinceDay: CalendarDay)
       reportedAtMs: throwEntry.reportedAtMs,
       sessionId: throwEntry.sessionId,
       clipId: throwEntry.clipId,
+      outs: throwEntry.outs,
+      inningsCaught: throwEntry.inningsCaught,
+      pitchesAtLastBatter: throwEntry.pitchesAtLastBatter,
+      intentionalWalks: throwEntry.intentionalWalks,
+      teamId: throwEntry.teamId,
+      teamName: athleteTeam.name,
+      opponent: opponent.text,
       note: remark.text,
       byGivenName: person.givenName,
       byFamilyName: person.familyName,
     })
     .from(throwEntry)
     .leftJoin(remark, eq(remark.id, throwEntry.remarkId))
+    .leftJoin(opponent, eq(opponent.id, throwEntry.opponentRemarkId))
+    .leftJoin(athleteTeam, eq(athleteTeam.id, throwEntry.teamId))
     .leftJoin(person, eq(person.id, throwEntry.reportedByPersonId))
     .where(
       and(
@@ -53,6 +68,8 @@ export async function throwLog(db: Db, athleteId: string, sinceDay: CalendarDay)
     .map((row) => ({
       ...row,
       note: row.note ?? "",
+      teamName: row.teamName ?? "",
+      opponent: row.opponent ?? "",
       byGivenName: row.byGivenName ?? "",
       byFamilyName: row.byFamilyName ?? "",
     }));
@@ -94,6 +111,8 @@ export interface PlannedOuting {
   id: string;
   plannedOn: CalendarDay;
   pitches: number;
+  teamId: string | null;
+  teamName: string | null;
 }
 
 /** The outings of an athlete planned from a day on, earliest first; those called off are left out. */
@@ -103,8 +122,15 @@ export async function plannedOutings(
   fromDay: CalendarDay,
 ): Promise<PlannedOuting[]> {
   return db
-    .select({ id: plannedOuting.id, plannedOn: plannedOuting.plannedOn, pitches: plannedOuting.pitches })
+    .select({
+      id: plannedOuting.id,
+      plannedOn: plannedOuting.plannedOn,
+      pitches: plannedOuting.pitches,
+      teamId: plannedOuting.teamId,
+      teamName: athleteTeam.name,
+    })
     .from(plannedOuting)
+    .leftJoin(athleteTeam, eq(athleteTeam.id, plannedOuting.teamId))
     .where(
       and(
         eq(plannedOuting.athleteId, athleteId),
@@ -122,6 +148,7 @@ export async function insertOuting(
     athleteId: string;
     plannedOn: CalendarDay;
     pitches: number;
+    teamId: string | null;
     addedByPersonId: string;
     addedAtMs: number;
   },

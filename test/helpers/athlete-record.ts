@@ -14,4 +14,5 @@ export interface AthleteRecord {
   runningSession: string;
   throwEntry: string;
   outing: string;
+  team: string;
 }

@@ -4,7 +4,7 @@ import { notice } from "@/db/schema/notices";
 import { remark } from "@/db/schema/people";
 import { claim, session, sessionAthlete } from "@/db/schema/sessions";
 import { siteClosure } from "@/db/schema/sites";
-import { painReport, plannedOuting, throwEntry } from "@/db/schema/throwing";
+import { athleteTeam, painReport, plannedOuting, throwEntry } from "@/db/schema/throwing";
 import { instantOf } from "@/server/domain/time/calendar-day";
 import { makeAcademy, type TestAcademy, WHO, ZONE } from "./academy";
 import type { AthleteRecord } from "./athlete-record";
@@ -77,6 +77,7 @@ function recordOf(who: { athleteId: string; personId: string }): AthleteRecord {
     runningSession: `ses_running_${short}`,
     throwEntry: `thr_${short}`,
     outing: `out_${short}`,
+    team: `tea_${short}`,
   };
 }
 
@@ -143,6 +144,14 @@ async function fillSessions({ db, clock }: TestAcademy, record: AthleteRecord, p
 
 async function fillThrows({ db, clock }: TestAcademy, record: AthleteRecord) {
   await db.insert(remark).values({ id: `rmk_${record.athleteId}`, text: `${record.marker} remark` });
+  await db.insert(athleteTeam).values({
+    id: record.team,
+    athleteId: record.athleteId,
+    name: `${record.marker} team`,
+    ruleBookId: "usa-baseball-2018",
+    addedByPersonId: record.personId,
+    addedAtMs: clock.ms - 400 * HOUR,
+  });
   await db.insert(throwEntry).values({
     id: record.throwEntry,
     athleteId: record.athleteId,
@@ -152,6 +161,7 @@ async function fillThrows({ db, clock }: TestAcademy, record: AthleteRecord) {
     reportedByPersonId: record.personId,
     reportedAtMs: clock.ms - 260 * HOUR,
     remarkId: `rmk_${record.athleteId}`,
+    teamId: record.team,
   });
   await db.insert(plannedOuting).values({
     id: record.outing,

@@ -70,6 +70,12 @@ export const ROUND_INPUTS: Record<string, ExampleInput> = {
   }),
   "throwing.planOuting": (record) => ({ athleteId: record.athleteId, plannedOn: "2026-12-19", pitches: 50 }),
   "throwing.cancelOuting": (record) => ({ outingId: record.outing }),
+  "teams.add": (record) => ({
+    athleteId: record.athleteId,
+    name: "River Nine",
+    ruleBookId: "usa-baseball-2018",
+  }),
+  "teams.end": (record) => ({ teamId: record.team }),
   "throwing.reportPain": (record) => ({ athleteId: record.athleteId, kind: "pain", feltOn: "2026-11-25" }),
   "throwing.clearPain": (record) => ({
     athleteId: record.athleteId,

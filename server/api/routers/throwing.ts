@@ -2,10 +2,9 @@ import { z } from "zod";
 import { athleteScope } from "@/server/data/access";
 import { armOf } from "@/server/data/arms";
 import { tellOfSessionsWithoutRoom } from "@/server/data/flag-sessions";
-import { insertPainClearance, tellOfClearance, tellOfPain } from "@/server/data/pain";
-import { findPerson } from "@/server/data/people";
+import { insertPainClearance, tellOfClearance } from "@/server/data/pain";
 import { keepRemark } from "@/server/data/remarks";
-import { insertPainReport, insertThrowEntry } from "@/server/data/throw-log";
+import { teamsOf } from "@/server/data/teams";
 import {
   cancelOuting,
   findThrowEntry,
@@ -14,27 +13,26 @@ import {
   throwEntryScope,
 } from "@/server/data/throwing-log";
 import { Refusal } from "@/server/domain/errors/refusal";
-import { fullName } from "@/server/domain/people/person";
 import { clearanceRefusals, EXAMINED_BY_MAX_LENGTH, PAIN_KINDS } from "@/server/domain/throwing/pain";
 import { outingProblem } from "@/server/domain/throwing/planned-outing";
-import { clearanceRefusalInWords, entryRefusalInWords } from "@/server/domain/throwing/refusal-in-words";
-import { THROW_KINDS } from "@/server/domain/throwing/throw-entry";
-import { entryRefusals, PLAUSIBLE_MAX_PITCHES } from "@/server/domain/throwing/validate-entry";
+import { clearanceRefusalInWords } from "@/server/domain/throwing/refusal-in-words";
+import { teamProblem } from "@/server/domain/throwing/team";
+import { PLAUSIBLE_MAX_PITCHES } from "@/server/domain/throwing/validate-entry";
 import { answerFor, armAnswer } from "../arm-answer";
 import type { Scope } from "../context";
 import { DONE, done } from "../done";
 import { command, query } from "../procedures";
-import { mayCorrect, throwingView, throwingViewFor } from "../throwing-view";
+import { appendThrows, type TakenThrows } from "../throwing/append-throws";
+import { mayCorrect } from "../throwing/log-answer";
+import { callerName, stopForPain } from "../throwing/stop-for-pain";
+import { painInput, throwsInput } from "../throwing/throws-input";
+import { throwingView, throwingViewFor } from "../throwing-view";
 import { router } from "../trpc";
 
 const id = z.string().min(1).max(60);
 const day = z.iso.date();
 const note = z.string().max(1000).optional();
-const thrown = {
-  thrownOn: day,
-  kind: z.enum(THROW_KINDS),
-  pitches: z.int().min(0).max(PLAUSIBLE_MAX_PITCHES),
-};
+const pain = painInput.nullable().default(null);
 const logged = z.strictObject({ entryId: z.string(), arm: armAnswer });
 
 const ofAthlete = (db: Scope["db"], input: { athleteId: string }) => athleteScope(db, input.athleteId);
@@ -49,29 +47,32 @@ export const throwingRouter = router({
     run: (scope) => throwingViewFor(scope),
   }),
 
-  /** Writes throws of today or an earlier day; 0 says that nothing was thrown. */
+  /**
+   * Writes throws of today or an earlier day, with what a game says; 0 says that nothing was thrown. Pain told with them
+   * stops all throwing in the same step.
+   */
   log: command({
     action: "throwing.log",
-    input: z.strictObject({ athleteId: id, ...thrown, note }),
+    input: z.strictObject({ athleteId: id, ...throwsInput, pain, note }),
     output: logged,
     athlete: ofAthlete,
-    run: (scope, { note: words, athleteId, ...entry }) => append(scope, { ...entry, athleteId, words }),
+    run: (scope, { athleteId: _, pain: told, ...entry }) => log(scope, entry, told),
   }),
 
   /** Corrects an entry by a new row; the old one stays on record. */
   correct: command({
     action: "throwing.log",
-    input: z.strictObject({ entryId: id, ...thrown, note }),
+    input: z.strictObject({ entryId: id, ...throwsInput, note }),
     output: logged,
     athlete: (db, input) => throwEntryScope(db, input.entryId),
-    async run(scope, { entryId, note: words, ...entry }) {
+    async run(scope, { entryId, ...entry }) {
       const before = await findThrowEntry(scope.db, entryId);
       if (!before) throw new Refusal({ reason: "not_found" });
       if (before.isReplaced) throw new Refusal({ reason: "already_corrected" });
       if (!mayCorrect(scope, before))
         throw new Refusal({ reason: "throw_entry_invalid", why: LOGGED_BY_COACH });
-      const { athleteId, sessionId, clipId } = before;
-      return append(scope, { ...entry, athleteId, words, sessionId, clipId, replacesId: entryId });
+      const { sessionId, clipId } = before;
+      return log(scope, { ...entry, sessionId, clipId, replacesId: entryId }, null);
     },
   }),
 
@@ -82,11 +83,15 @@ export const throwingRouter = router({
       athleteId: id,
       plannedOn: day,
       pitches: z.int().min(1).max(PLAUSIBLE_MAX_PITCHES),
+      /** The team it is for; its book is weighed on that day. */
+      teamId: id.nullable().default(null),
     }),
     output: z.strictObject({ outingId: z.string() }),
     athlete: ofAthlete,
     async run({ db, actor, nowMs, today }, input) {
-      const why = outingProblem(input, { today, plausibleMaxPitches: PLAUSIBLE_MAX_PITCHES });
+      const bounds = { today, plausibleMaxPitches: PLAUSIBLE_MAX_PITCHES };
+      const why =
+        outingProblem(input, bounds) ?? teamProblem(input.teamId, await teamsOf(db, input.athleteId));
       if (why) throw new Refusal({ reason: "throw_entry_invalid", why });
       const outingId = await insertOuting(db, {
         ...input,
@@ -116,14 +121,9 @@ export const throwingRouter = router({
     input: z.strictObject({ athleteId: id, kind: z.enum(PAIN_KINDS), feltOn: day, note }),
     output: done,
     athlete: ofAthlete,
-    async run(scope, { note: words, ...pain }) {
-      const { db, actor, nowMs } = scope;
-      refuseBadDay(scope, pain.feltOn);
-      const remarkId = await keepRemark(db, words);
-      const reportedByPersonId = actor.personId;
-      await insertPainReport(db, { ...pain, remarkId, reportedByPersonId, reportedAtMs: nowMs });
-      await tellOfPain(db, { ...pain, byName: await callerName(scope) }, nowMs);
-      await tellOfSessionsWithoutRoom(db, pain.athleteId, nowMs);
+    async run(scope, { athleteId, note: words = "", ...felt }) {
+      await stopForPain(scope, { ...felt, note: words });
+      await tellOfSessionsWithoutRoom(scope.db, athleteId, scope.nowMs);
       return DONE;
     },
   }),
@@ -154,36 +154,18 @@ export const throwingRouter = router({
 
 const LOGGED_BY_COACH = "This was logged with a session: ask the coach to correct it.";
 
-interface Appended {
-  athleteId: string;
-  thrownOn: string;
-  kind: (typeof THROW_KINDS)[number];
-  pitches: number;
-  words: string | undefined;
-  sessionId?: string | null;
-  clipId?: string | null;
-  replacesId?: string;
-}
-
-/** Writes one row of the log, names the booked sessions it leaves without room, and answers with how the arm stands. */
-async function append(scope: Scope, { words, ...entry }: Appended): Promise<z.output<typeof logged>> {
-  const { db, actor, nowMs, athlete, today } = scope;
-  const bounds = { bornOn: athlete.bornOn, today, plausibleMaxPitches: PLAUSIBLE_MAX_PITCHES };
-  const [refusal] = entryRefusals(entry, bounds);
-  if (refusal) throw new Refusal({ reason: "throw_entry_invalid", why: entryRefusalInWords(refusal) });
-  const remarkId = await keepRemark(db, words);
-  const reportedByPersonId = actor.personId;
-  const entryId = await insertThrowEntry(db, { ...entry, remarkId, reportedByPersonId, reportedAtMs: nowMs });
-  await tellOfSessionsWithoutRoom(db, entry.athleteId, nowMs);
-  const arm = await armOf(db, entry.athleteId, nowMs);
+/** Writes one row of the log and the pain told with it, names the sessions without room, and says how the arm stands. */
+async function log(
+  scope: Scope,
+  thrown: TakenThrows,
+  told: z.output<typeof pain>,
+): Promise<z.output<typeof logged>> {
+  const { db, nowMs, athlete, today } = scope;
+  const entryId = await appendThrows(scope, thrown);
+  if (told) await stopForPain(scope, told);
+  await tellOfSessionsWithoutRoom(db, athlete.athleteId, nowMs);
+  const arm = await armOf(db, athlete.athleteId, nowMs);
   return { entryId, arm: answerFor({ ...arm, day: today }) };
-}
-
-/** A day that pain was felt on is held against the same bounds as a day of throws. */
-function refuseBadDay({ athlete, today }: Scope, feltOn: string): void {
-  const bounds = { bornOn: athlete.bornOn, today, plausibleMaxPitches: PLAUSIBLE_MAX_PITCHES };
-  const [refusal] = entryRefusals({ thrownOn: feltOn, pitches: 0 }, bounds);
-  if (refusal) throw new Refusal({ reason: "throw_entry_invalid", why: entryRefusalInWords(refusal) });
 }
 
 async function refuseBadClearance(
@@ -200,9 +182,4 @@ async function refuseBadClearance(
 
 function refuse(why: string): never {
   throw new Refusal({ reason: "pain_clearance_invalid", why });
-}
-
-async function callerName({ db, actor }: Scope): Promise<string> {
-  const card = await findPerson(db, actor.personId);
-  return card ? fullName(card) : actor.givenName;
 }

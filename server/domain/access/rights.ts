@@ -52,7 +52,10 @@ export const RIGHTS = {
 
   "throwing.view": [...FAMILY, ...STAFF],
   "throwing.log": [...FAMILY, ...STAFF],
+  "throwing.import": STAFF,
   "throwing.staffView": ACADEMY_STAFF,
+  "team.manage": [...DECIDES, ...STAFF],
+  "throwing.override": ["admin"],
   "pain.report": [...FAMILY, ...STAFF],
   "pain.clear": DECIDES,
 

@@ -1,14 +1,4 @@
-const FRACTIONS: Readonly<Record<string, number>> = {
-  "1/3": 1,
-  "⅓": 1,
-  ".1": 1,
-  "2/3": 2,
-  "⅔": 2,
-  ".2": 2,
-  ".0": 0,
-};
-
-const TYPED = /^(\d{1,3})?\s*(1\/3|2\/3|⅓|⅔|\.0|\.1|\.2)?$/;
+const TYPED = /^(?:(\d{1,3})(?:\s+(1|2)\/3|\s*([⅓⅔])|\.([0-2]))?|(1|2)\/3|([⅓⅔]))$/;
 
 /**
  * Outs from innings as they are typed: whole innings, thirds as a fraction, or the box score's own way, in which
@@ -19,9 +9,14 @@ const TYPED = /^(\d{1,3})?\s*(1\/3|2\/3|⅓|⅔|\.0|\.1|\.2)?$/;
  */
 export function outsOfInnings(typed: string): number | null {
   const found = TYPED.exec(typed.trim());
-  const [, whole, fraction] = found ?? [];
-  if (whole === undefined && (fraction === undefined || fraction.startsWith("."))) return null;
-  return Number(whole ?? 0) * 3 + (fraction === undefined ? 0 : (FRACTIONS[fraction] ?? 0));
+  if (!found) return null;
+  const [, whole, ...thirds] = found;
+  return Number(whole ?? 0) * 3 + outsOf(thirds.find((part) => part !== undefined) ?? "0");
+}
+
+function outsOf(third: string): number {
+  if (third === "⅓") return 1;
+  return third === "⅔" ? 2 : Number(third);
 }
 
 /**

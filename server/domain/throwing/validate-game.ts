@@ -10,7 +10,10 @@ export const MOST_OUTS = 60;
 /** More announced intentional walks than this in one entry are taken for a slip; common practice, no source. */
 export const MOST_INTENTIONAL_WALKS = 20;
 
-/** What a game says beside its pitches. Null where nobody said; `opponent` is empty then. */
+/** Longest name of a team, of the athlete's own or of the other side. */
+export const TEAM_NAME_MAX_LENGTH = 80;
+
+/** What a game says beside its pitches. Null where nobody said. */
 export interface GameDetails {
   /** Thirds of an inning. */
   outs: number | null;
