@@ -1,6 +1,6 @@
+import { USA_BASEBALL_2018 } from "@/server/domain/throwing/books/usa-baseball-2018";
 import type { PainStop } from "@/server/domain/throwing/pain";
 import { firstDayWithRoom, pitchesAllowed } from "@/server/domain/throwing/pitches-allowed";
-import { USA_BASEBALL_2018 } from "@/server/domain/throwing/shipped-books";
 import {
   CAUTIOUS_READING,
   type PlannedThrows,
@@ -22,7 +22,11 @@ export interface Arm {
 /** Nothing further away than this touches a day: the longest rest and the longest row of days, with some to spare. */
 const REACH_DAYS = 9;
 const NO_PAIN: PainStop | null = null;
-const READ_CAUTIOUSLY = { book: USA_BASEBALL_2018, reading: CAUTIOUS_READING };
+const READ_CAUTIOUSLY = {
+  books: [USA_BASEBALL_2018] as const,
+  overrides: [],
+  reading: CAUTIOUS_READING,
+};
 
 /** At most how many pitches the book leaves on a day given all that is laid down before and after; 0 on a blocked day. */
 export function roomOn(arm: Arm, day: CalendarDay): number {

@@ -1,7 +1,7 @@
 import { VIDEO_CONSENT } from "@/server/domain/people/consent";
 import type { ThrowingHand } from "@/server/domain/people/person";
 import { isOfAge, maySignIn } from "@/server/domain/people/person";
-import { USA_BASEBALL_2018 } from "@/server/domain/throwing/shipped-books";
+import { USA_BASEBALL_2018 } from "@/server/domain/throwing/books/usa-baseball-2018";
 import { addDays, addMonths, type CalendarDay } from "@/server/domain/time/calendar-day";
 import { FAMILIES } from "../families";
 import {

@@ -112,7 +112,7 @@ function writeComer(world: World, tale: SessionTale, comer: Comer, random: Rando
   if (row.state === "booked" || row.state === "checked_in") {
     if (plannedPitches > 0) {
       const plan = { id: row.id, plannedOn: slot.day, kind: throwKind, pitches: plannedPitches } as const;
-      athlete.arm.planned.push(plan);
+      athlete.arm.planned.push({ ...plan, teamId: null });
     }
   }
   if (row.state === "checked_in" || row.state === "logged") writeCheckIn(world, tale, athlete, random);

@@ -1,4 +1,5 @@
 import type { ThrowKind } from "@/server/domain/throwing/throw-entry";
+import { NO_GAME } from "@/server/domain/throwing/validate-game";
 import { addDays, type CalendarDay, weekdayOf } from "@/server/domain/time/calendar-day";
 import { roomOn } from "./arm";
 import { type Athlete, speakerFor } from "./roster";
@@ -19,7 +20,7 @@ export interface Throws {
 export function logThrows(world: World, { id: athleteId, arm }: Athlete, throws: Throws): void {
   const { day: thrownOn, kind, pitches, reportedAtMs, reportedBy, sessionId = null, clipId = null } = throws;
   const id = world.id("thr");
-  arm.entries.push({ id, athleteId, thrownOn, kind, pitches, replacesId: null, reportedAtMs });
+  arm.entries.push({ ...NO_GAME, id, athleteId, thrownOn, kind, pitches, replacesId: null, reportedAtMs });
   const row = { id, athleteId, thrownOn, kind, pitches, sessionId, clipId, reportedAtMs };
   world.rows.throwEntry.push({ ...row, reportedByPersonId: reportedBy });
 }
@@ -84,7 +85,7 @@ export function buildPlannedOutings(world: World, athlete: Athlete): void {
   const pitches = Math.min(25 + 2 * athlete.age, roomOn(athlete.arm, day));
   if (pitches < 15) return;
   const id = world.id("out");
-  athlete.arm.planned.push({ id, plannedOn: day, kind: "game", pitches });
+  athlete.arm.planned.push({ id, plannedOn: day, kind: "game", pitches, teamId: null });
   world.rows.plannedOuting.push({
     ...{ id, athleteId: athlete.id, plannedOn: day, pitches },
     addedByPersonId: speakerFor(athlete, world.today),

@@ -8,14 +8,10 @@ import type { SessionKind } from "@/server/domain/calendar/session-kind";
 import { openOutings } from "@/server/domain/throwing/open-outings";
 import { painStop } from "@/server/domain/throwing/pain";
 import type { ArmQuestion } from "@/server/domain/throwing/pitches-allowed";
-import { SHIPPED_BOOKS } from "@/server/domain/throwing/shipped-books";
-import {
-  CAUTIOUS_READING,
-  type PlannedThrows,
-  type ThrowEntry,
-  type ThrowKind,
-} from "@/server/domain/throwing/throw-entry";
+import type { PlannedThrows, ThrowEntry, ThrowKind } from "@/server/domain/throwing/throw-entry";
 import { addDays, type CalendarDay, dayOf } from "@/server/domain/time/calendar-day";
+import { academyReading } from "./academy-reading";
+import { booksOfArms, overridesOfArms } from "./arm-books";
 
 /** How far back the log is read for a limit, in days: longer than any rest and any row of days a book asks for. */
 const LOOK_BACK_DAYS = 40;
@@ -57,7 +53,6 @@ export async function armsOf(
       id: athlete.id,
       bornOn: athlete.bornOn,
       joinedOn: athlete.joinedOn,
-      bookId: athlete.ruleBookId,
       zone: site.zone,
     })
     .from(athlete)
@@ -70,28 +65,32 @@ export async function armsOf(
   const sessions = byAthlete(await bookedThrows(db, ids, nowMs, exceptSessionId, zoneOf));
   const pain = await painOf(db, ids);
   const spoken = await lastSpokenOf(db, ids);
+  const books = await booksOfArms(db, ids);
+  const overrides = await overridesOfArms(db, ids);
+  const { countedKinds, askAfterDays } = await academyReading(db);
   return new Map(
-    athletes.map((row) => {
+    athletes.flatMap((row) => {
+      const ofBooks = books.get(row.id);
+      if (!ofBooks) return [];
       const own = entries.get(row.id) ?? [];
       const booked = sessions.get(row.id) ?? [];
       const askedMs = spoken.checkIns.get(row.id);
       const askedOn = askedMs === undefined ? row.joinedOn : dayOf(askedMs, row.zone);
-      return [
-        row.id,
-        {
-          athleteId: row.id,
-          zone: row.zone,
-          bornOn: row.bornOn,
-          book: bookById(row.bookId),
-          today: dayOf(nowMs, row.zone),
-          reading: CAUTIOUS_READING,
-          entries: own,
-          planned: [...openOutings(outings.get(row.id) ?? [], own), ...booked],
-          sessionOfPlanned: new Map(booked.map((each) => [each.id, each.sessionId])),
-          pain: pain(row.id),
-          lastReportedOn: latest(row.joinedOn, askedOn, spoken.thrown.get(row.id)),
-        },
-      ];
+      const arm: ArmKnowledge = {
+        athleteId: row.id,
+        zone: row.zone,
+        bornOn: row.bornOn,
+        books: ofBooks,
+        overrides: overrides.get(row.id) ?? [],
+        today: dayOf(nowMs, row.zone),
+        reading: { countedKinds, askAfterDays },
+        entries: own,
+        planned: [...openOutings(outings.get(row.id) ?? [], own), ...booked],
+        sessionOfPlanned: new Map(booked.map((each) => [each.id, each.sessionId])),
+        pain: pain(row.id),
+        lastReportedOn: latest(row.joinedOn, askedOn, spoken.thrown.get(row.id)),
+      };
+      return [[row.id, arm] as const];
     }),
   );
 }
@@ -108,12 +107,6 @@ export async function armOf(
   return arm;
 }
 
-function bookById(id: string) {
-  const book = SHIPPED_BOOKS.find((each) => each.id === id);
-  if (!book) throw new Error(`There is no rule book ${id}.`);
-  return book;
-}
-
 function latest(...days: (CalendarDay | undefined)[]): CalendarDay {
   return days.reduce<CalendarDay>((last, day) => (day && day > last ? day : last), "0000-01-01");
 }
@@ -127,6 +120,11 @@ async function entriesSince(db: Db, ids: string[], sinceDay: CalendarDay): Promi
       thrownOn: throwEntry.thrownOn,
       kind: throwEntry.kind,
       pitches: throwEntry.pitches,
+      outs: throwEntry.outs,
+      inningsCaught: throwEntry.inningsCaught,
+      pitchesAtLastBatter: throwEntry.pitchesAtLastBatter,
+      intentionalWalks: throwEntry.intentionalWalks,
+      teamId: throwEntry.teamId,
       replacesId: throwEntry.replacesId,
       reportedAtMs: throwEntry.reportedAtMs,
     })
@@ -146,6 +144,7 @@ async function outingsSince(db: Db, ids: string[], sinceDay: CalendarDay) {
       athleteId: plannedOuting.athleteId,
       plannedOn: plannedOuting.plannedOn,
       pitches: plannedOuting.pitches,
+      teamId: plannedOuting.teamId,
     })
     .from(plannedOuting)
     .where(
@@ -191,6 +190,7 @@ async function bookedThrows(
       plannedOn: dayOf(row.startsAtMs, zoneOf.get(row.athleteId) ?? "UTC"),
       kind: thrownAs(row.kind),
       pitches: row.pitches,
+      teamId: null,
     }));
 }
 

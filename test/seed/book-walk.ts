@@ -1,12 +1,13 @@
 import type { AcademyRows } from "@/server/data/academy-rows";
+import { USA_BASEBALL_2018 } from "@/server/domain/throwing/books/usa-baseball-2018";
 import { pitchesAllowed } from "@/server/domain/throwing/pitches-allowed";
-import { USA_BASEBALL_2018 } from "@/server/domain/throwing/shipped-books";
 import {
   CAUTIOUS_READING,
   countsTowardLimit,
   type PlannedThrows,
   type ThrowEntry,
 } from "@/server/domain/throwing/throw-entry";
+import { NO_GAME } from "@/server/domain/throwing/validate-game";
 import { dayOf } from "@/server/domain/time/calendar-day";
 
 /** Throws that the book has no room for. */
@@ -23,11 +24,21 @@ export function ruleFaults(rows: AcademyRows, today: string): RuleFault[] {
   return rows.athlete.flatMap(({ id: athleteId, bornOn }) => {
     const entries: ThrowEntry[] = rows.throwEntry
       .filter((row) => row.athleteId === athleteId)
-      .map((row) => ({ ...row, replacesId: row.replacesId ?? null }));
+      .map(({ id, thrownOn, kind, pitches, replacesId = null, reportedAtMs }) => ({
+        ...{ ...NO_GAME, id, athleteId, thrownOn, kind, pitches, replacesId, reportedAtMs },
+      }));
     const planned = [...bookedThrows(rows, athleteId), ...outings(rows, athleteId)];
     const roomWithout = (day: string, id: string) =>
       pitchesAllowed({
-        ...{ day, bornOn, today, book: USA_BASEBALL_2018, reading: CAUTIOUS_READING, pain: null },
+        ...{
+          day,
+          bornOn,
+          today,
+          books: [USA_BASEBALL_2018],
+          overrides: [],
+          reading: CAUTIOUS_READING,
+          pain: null,
+        },
         lastReportedOn: today,
         entries: entries.filter((entry) => entry.id !== id && isNear(entry.thrownOn, day)),
         planned: planned.filter((plan) => plan.id !== id && isNear(plan.plannedOn, day)),
@@ -59,7 +70,7 @@ function bookedThrows(rows: AcademyRows, athleteId: string): PlannedThrows[] {
       rows.sessionAthlete
         .filter((row) => row.sessionId === id && row.athleteId === athleteId && row.plannedPitches > 0)
         .map(({ plannedPitches: pitches }) => ({
-          ...{ id, plannedOn: dayOf(startsAtMs, ZONE), pitches },
+          ...{ id, plannedOn: dayOf(startsAtMs, ZONE), pitches, teamId: null },
           kind: kind === "bullpen" ? ("bullpen" as const) : ("lesson" as const),
         })),
     );
@@ -68,7 +79,7 @@ function bookedThrows(rows: AcademyRows, athleteId: string): PlannedThrows[] {
 function outings(rows: AcademyRows, athleteId: string): PlannedThrows[] {
   return rows.plannedOuting
     .filter((row) => row.athleteId === athleteId)
-    .map(({ id, plannedOn, pitches }) => ({ id, plannedOn, pitches, kind: "game" }));
+    .map(({ id, plannedOn, pitches }) => ({ id, plannedOn, pitches, kind: "game", teamId: null }));
 }
 
 /* Eleven days either way: more than any rest and any row of days reach, and quicker than the whole season. */

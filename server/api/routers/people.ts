@@ -19,6 +19,7 @@ import { calendarDay } from "@/server/domain/people/athlete-record";
 import { peopleFilter, SIGN_IN_STATES } from "@/server/domain/people/people-filter";
 import { STAFF_ROLES, THROWING_HANDS } from "@/server/domain/people/person";
 import { emailAddress, personDetails } from "@/server/domain/people/person-details";
+import { bookInForceFrom } from "@/server/domain/throwing/rule-book";
 import { SHIPPED_BOOKS } from "@/server/domain/throwing/shipped-books";
 import { DONE, done } from "../done";
 import { noteAct } from "../note-act";
@@ -122,7 +123,7 @@ export const peopleRouter = router({
         ruleBooks: SHIPPED_BOOKS.map((book) => ({
           id: book.id,
           name: book.name,
-          effectiveFrom: book.effectiveFrom,
+          effectiveFrom: bookInForceFrom(book),
         })),
       };
     },

@@ -61,8 +61,16 @@ export interface AlreadyToday extends Causes {
   pitches: number;
 }
 
+/** An admin let the arm reach `pitches` on this day, whatever the books say. */
+export interface Overridden {
+  kind: "override";
+  overrideId: string;
+  pitches: number;
+}
+
 /** Why the number is what it is. */
 export type LimitReason =
+  | Overridden
   | PainReason
   | NoPublishedLimit
   | RestOwed
@@ -70,3 +78,11 @@ export type LimitReason =
   | OutingAhead
   | AlreadyToday
   | DailyMax;
+
+/** What a rule that only advises has to say of the day. It changes no number. */
+export interface Advice {
+  bookId: string;
+  /** Where the rule is published. */
+  source: string;
+  reason: LimitReason;
+}

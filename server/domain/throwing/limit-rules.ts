@@ -1,14 +1,8 @@
-import { addDays, ageOn, type CalendarDay, daysBetween } from "@/server/domain/time/calendar-day";
+import { addDays, type CalendarDay, daysBetween } from "@/server/domain/time/calendar-day";
+import { type AgeBand, mostPitchesWithRest, restDaysAfter } from "./age-band";
 import type { DayLoad } from "./day-load";
 import type { Causes, DaysInARow, OutingAhead, RestOwed } from "./limit-reason";
-import {
-  type AgeBand,
-  bandForAge,
-  longestRestDays,
-  mostPitchesWithRest,
-  type RuleBook,
-  restDaysAfter,
-} from "./rule-book";
+import { ageByBook, bandForAge, isInForce, type RuleBook, rulesOf } from "./rule-book";
 
 /** One arm on one day, as the rules see it. Days are looked at as the age then, so a birthday needs no care. */
 export interface Standing {
@@ -27,7 +21,7 @@ export interface Standing {
 export function restOwed({ bornOn, book, loads, day }: Standing): RestOwed[] {
   return loadsWithin(loads, day, -longestRestDays(book))
     .flatMap((load): RestOwed[] => {
-      const band = bandForAge(book, ageOn(bornOn, load.day));
+      const band = bandForAge(book, ageByBook(book.ageBasis, bornOn, load.day), load.day);
       if (!band) return [];
       const restDays = restDaysAfter(band, load.pitches);
       const freeOn = addDays(load.day, restDays + 1);
@@ -43,8 +37,9 @@ export function restOwed({ bornOn, book, loads, day }: Standing): RestOwed[] {
  * The guideline speaks of appearing in games; every day with counted pitches is taken for one (the cautious reading).
  */
 export function daysInARow({ book, loads, day }: Standing): DaysInARow | null {
-  const maxDays = book.maxConsecutiveGameDays;
-  if (maxDays === null) return null;
+  const rule = rulesOf(book, "days_in_a_row").find((each) => each.level === "limit" && isInForce(each, day));
+  if (!rule) return null;
+  const { maxDays } = rule;
   const row = [...runFrom(loads, day, -1, maxDays).toReversed(), ...runFrom(loads, day, 1, maxDays)];
   if (row.length < maxDays) return null;
   const { entryIds, plannedIds } = factsOf(row);
@@ -60,6 +55,12 @@ export function outingAhead({ book, loads, day, band }: Standing): OutingAhead |
   if (totalPitches >= band.dailyMaxPitches) return null;
   const { entryIds, plannedIds } = factsOf([outing]);
   return { kind: "outing_ahead", outingOn: outing.day, restDaysBetween, totalPitches, entryIds, plannedIds };
+}
+
+/** The longest rest any row of the book asks for, in days: how far a throw can reach. */
+export function longestRestDays(book: RuleBook): number {
+  const bands = rulesOf(book, "pitch_count").flatMap((rule) => rule.ageBands);
+  return Math.max(0, ...bands.flatMap((band) => band.restBands.map((rest) => rest.restDays)));
 }
 
 /** The loads of the days after `day` (a negative reach: before it), nearest first; `day` itself is not among them. */

@@ -1,16 +1,27 @@
 import { OF_AGE_YEARS } from "@/server/domain/people/person";
 import { addDays, ageOn, type CalendarDay, daysBetween } from "@/server/domain/time/calendar-day";
+import type { AgeBand } from "./age-band";
 import { type ArmRecord, type DayLoad, dayLoads } from "./day-load";
-import type { AlreadyToday, DailyMax, LimitReason, OutingAhead } from "./limit-reason";
-import { daysInARow, outingAhead, restOwed } from "./limit-rules";
+import type { Advice, AlreadyToday, DailyMax, LimitReason, OutingAhead } from "./limit-reason";
+import { daysInARow, longestRestDays, outingAhead, restOwed } from "./limit-rules";
 import type { PainStop } from "./pain";
-import { type AgeBand, bandForAge, longestRestDays, type RuleBook } from "./rule-book";
+import { ageByBook, bandForAge, type RuleBook } from "./rule-book";
 import { currentEntries } from "./throw-entry";
+
+/** `pitches`: the day's whole total that an admin let the arm reach, whatever the books say. */
+export interface LimitOverride {
+  id: string;
+  day: CalendarDay;
+  pitches: number;
+}
 
 /** What is asked about one arm on one day. */
 export interface ArmQuestion extends ArmRecord {
   bornOn: CalendarDay;
-  book: RuleBook;
+  /** The athlete's own first, then those of the teams they pitch for. Each weighs all throws of the arm. */
+  books: readonly [RuleBook, ...RuleBook[]];
+  /** What admins let the arm reach on a day; of several for one day the last stands. */
+  overrides: readonly LimitOverride[];
   day: CalendarDay;
   /** The day at the athlete's home site: silence is counted up to it, never into days that are still to come. */
   today: CalendarDay;
@@ -33,15 +44,23 @@ export interface PitchesAllowed {
   status: "at_most" | "resting" | "pain" | "no_published_limit";
   day: CalendarDay;
   pitches: number | null;
+  /** At most how many outs more, by innings rules; null where no book in force counts innings. */
+  outs: number | null;
+  /** The id of the book whose number this is, the strictest; null under pain and without a published limit. */
+  boundBy: string | null;
+  /** Its name when there are several books to tell apart, else null. */
+  boundByName: string | null;
   /** The first later day with room for at least one pitch given all that is planned; null unless `pitches` is 0. */
   firstFreeDay: CalendarDay | null;
   /** The last day anything was said of when that is longer ago than the academy's span, else null: ask. */
   nothingReportedSince: CalendarDay | null;
   /** In order of what binds: on a resting day only what makes it one, otherwise all that goes into the number. */
   reasons: LimitReason[];
+  /** What rules that only advise say of the day; they change no number. */
+  warnings: Advice[];
 }
 
-type Weighed = Pick<PitchesAllowed, "status" | "pitches" | "reasons">;
+type Weighed = Pick<PitchesAllowed, "status" | "pitches" | "outs" | "boundBy" | "reasons">;
 
 /**
  * How many pitches the book leaves one arm on one day, looking both ways: rest owed by what was thrown before, and
@@ -55,6 +74,8 @@ export function pitchesAllowed(question: ArmQuestion): PitchesAllowed {
   return {
     ...weighed,
     day: question.day,
+    boundByName: boundByName(question.books, weighed.boundBy),
+    warnings: [],
     firstFreeDay: weighed.pitches === 0 ? firstDayWithRoom(question, 1) : null,
     nothingReportedSince: nothingReportedSince(question),
   };
@@ -70,7 +91,7 @@ export function firstDayWithRoom(question: ArmQuestion, pitches: number): Calend
   const loads = dayLoads(question);
   const lastLoadedDay = latest([question.day, ...loads.keys()]);
   // Past the last load by the longest rest and the longest row of days nothing can hold the arm any more.
-  const reachDays = longestRestDays(question.book) + (question.book.maxConsecutiveGameDays ?? 0) + 1;
+  const reachDays = Math.max(...question.books.map(longestRestDays)) + 8;
   const lastDay = addDays(lastLoadedDay, reachDays);
   for (let day = question.day; day <= lastDay; day = addDays(day, 1)) {
     const room = weigh({ ...question, day }, loads).pitches;
@@ -81,21 +102,42 @@ export function firstDayWithRoom(question: ArmQuestion, pitches: number): Calend
 }
 
 function weigh(question: ArmQuestion, loads: ReadonlyMap<CalendarDay, DayLoad>): Weighed {
-  const { book, bornOn, day } = question;
-  const ageYears = ageOn(bornOn, day);
-  if (question.pain) return stopped(question.pain, ageYears);
-  const band = bandForAge(book, ageYears);
+  if (question.pain) return stopped(question.pain, ageOn(question.bornOn, question.day));
+  const answers = question.books.map((book) => weighByBook(question, book, loads));
+  const strictest = answers.reduce((found, each) =>
+    (each.pitches ?? Number.POSITIVE_INFINITY) < (found.pitches ?? Number.POSITIVE_INFINITY) ? each : found,
+  );
+  return withOverride(strictest, question, loads.get(question.day)?.pitches ?? 0);
+}
+
+function weighByBook(
+  { bornOn, day }: ArmQuestion,
+  book: RuleBook,
+  loads: ReadonlyMap<CalendarDay, DayLoad>,
+): Weighed {
+  const ageYears = ageByBook(book.ageBasis, bornOn, day);
+  const band = bandForAge(book, ageYears, day);
   if (!band) {
-    return {
-      status: "no_published_limit",
-      pitches: null,
-      reasons: [{ kind: "no_published_limit", ageYears }],
-    };
+    const reasons: LimitReason[] = [{ kind: "no_published_limit", ageYears }];
+    return { status: "no_published_limit", pitches: null, outs: null, boundBy: null, reasons };
   }
   const standing = { bornOn, book, loads, day, band };
   const resting = [...restOwed(standing), ...present(daysInARow(standing))];
-  if (resting.length > 0) return { status: "resting", pitches: 0, reasons: resting };
-  return { status: "at_most", ...roomOnDay(band, ageYears, outingAhead(standing), loads.get(day)) };
+  const said = { outs: null, boundBy: book.id };
+  if (resting.length > 0) return { status: "resting", pitches: 0, ...said, reasons: resting };
+  return { status: "at_most", ...said, ...roomOnDay(band, ageYears, outingAhead(standing), loads.get(day)) };
+}
+
+function withOverride(weighed: Weighed, { overrides, day }: ArmQuestion, already: number): Weighed {
+  const override = overrides.findLast((each) => each.day === day);
+  const pitches = Math.max(0, (override?.pitches ?? 0) - already);
+  if (!override || weighed.pitches === null || pitches <= weighed.pitches) return weighed;
+  const reason: LimitReason = { kind: "override", overrideId: override.id, pitches: override.pitches };
+  return { ...weighed, status: "at_most", pitches, reasons: [reason, ...weighed.reasons] };
+}
+
+function boundByName(books: readonly RuleBook[], id: string | null): string | null {
+  return books.length > 1 ? (books.find((book) => book.id === id)?.name ?? null) : null;
 }
 
 function stopped(pain: PainStop, ageYears: number): Weighed {
@@ -104,6 +146,8 @@ function stopped(pain: PainStop, ageYears: number): Weighed {
   return {
     status: "pain",
     pitches: 0,
+    outs: null,
+    boundBy: null,
     reasons: [{ kind: "pain", painKind, feltOn, clearedBy, reportIds }],
   };
 }

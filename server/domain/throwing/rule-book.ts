@@ -1,145 +1,100 @@
 import { z } from "zod";
-import { isCalendarDay } from "@/server/domain/time/calendar-day";
-
-/** Bounds of a sane book, so that a slip of the pen in a copied book is refused; common practice, no source. */
-const MOST_PITCHES = 400;
-const MOST_REST_DAYS = 14;
-
-const pitchCount = z.int().min(1).max(MOST_PITCHES);
-const ageYears = z.int().min(0).max(120);
-
-/** `minPitches` to `maxPitches` in one day, both included, ask for `restDays` full calendar days without pitching. */
-export const restBandSchema = z.strictObject({
-  minPitches: pitchCount,
-  maxPitches: pitchCount,
-  restDays: z.int().min(0).max(MOST_REST_DAYS),
-});
-
-/** See {@link restBandSchema}. */
-export type RestBand = z.infer<typeof restBandSchema>;
-
-/**
- * The limits for ages `ageMin` to `ageMax`, both included, in completed years.
- * Rest bands start at 1 pitch, follow each other without gap or overlap, ask for more rest as they rise and end at
- * the daily number.
- */
-export const ageBandSchema = z
-  .strictObject({
-    ageMin: ageYears,
-    ageMax: ageYears,
-    dailyMaxPitches: pitchCount,
-    restBands: z.array(restBandSchema).min(1),
-  })
-  .superRefine((band, context) => {
-    if (band.ageMax < band.ageMin) {
-      context.addIssue({ code: "custom", path: ["ageMax"], message: "must not be below the first age" });
-    }
-    for (const fault of restBandFaults(band.restBands, band.dailyMaxPitches)) {
-      context.addIssue({ code: "custom", path: ["restBands", ...fault.path], message: fault.message });
-    }
-  });
-
-/** See {@link ageBandSchema}. */
-export type AgeBand = z.infer<typeof ageBandSchema>;
+import { ageOn, type CalendarDay, isCalendarDay } from "@/server/domain/time/calendar-day";
+import type { AgeBand } from "./age-band";
+import { ageYears, rangeForAge } from "./age-ranges";
+import { type Rule, type RuleKind, type RuleOf, ruleSchema } from "./rule";
 
 /** One line of published advice for an age range, in plain words. Advice is shown; it never changes a number. */
 export const adviceLineSchema = z.strictObject({
   ageMin: ageYears,
   ageMax: ageYears,
-  words: z.string().min(1),
-  source: z.string().min(1),
+  words: z.string().min(1).max(500),
+  source: z.string().min(1).max(500),
 });
 
 /** See {@link adviceLineSchema}. */
 export type AdviceLine = z.infer<typeof adviceLineSchema>;
 
 /**
- * A rule book: dated data with its source. Ages follow each other without gap or overlap; an age outside them has
- * no published limit. `maxConsecutiveGameDays` days in a row may hold counted pitches, one more may not; null where
- * a book has no such rule. `notes` tell where its sources contradict each other.
+ * How far a book can be relied on: published and in force; a dated sample that an admin has to confirm as current;
+ * published guidance that is somebody's opinion or no longer in force; a copy that the academy made its own.
  */
-export const ruleBookSchema = z
-  .strictObject({
-    id: z.string().min(1),
-    name: z.string().min(1),
-    source: z.string().min(1),
-    effectiveFrom: z.string().refine(isCalendarDay, "must be a calendar day, YYYY-MM-DD"),
-    maxConsecutiveGameDays: z.int().min(1).max(7).nullable(),
-    ageBands: z.array(ageBandSchema).min(1),
-    advice: z.array(adviceLineSchema),
-    notes: z.array(z.string().min(1)),
-  })
-  .superRefine((book, context) => {
-    book.ageBands.forEach((band, index) => {
-      const before = book.ageBands[index - 1];
-      if (before && band.ageMin !== before.ageMax + 1) {
-        const message = `must be ${before.ageMax + 1}, the age after the band before`;
-        context.addIssue({ code: "custom", path: ["ageBands", index, "ageMin"], message });
-      }
-    });
-  });
+export const STANDINGS = ["published", "sample", "opinion", "own"] as const;
+
+/** One of {@link STANDINGS}. */
+export type Standing = (typeof STANDINGS)[number];
+
+/**
+ * Which age a book goes by: the completed years on the day, or the league age, which is the age on a cut-off day of the
+ * calendar year of the day (`yearOffset` -1: of the year before).
+ */
+export const ageBasisSchema = z.discriminatedUnion("kind", [
+  z.strictObject({ kind: z.literal("on_day") }),
+  z.strictObject({
+    kind: z.literal("league_age"),
+    cutOff: z.string().refine((text) => isCalendarDay(`2027-${text}`), "must be a day of every year, MM-DD"),
+    yearOffset: z.union([z.literal(0), z.literal(-1)]),
+  }),
+]);
+
+/** See {@link ageBasisSchema}. */
+export type AgeBasis = z.infer<typeof ageBasisSchema>;
+
+/**
+ * A rule book: dated rules with their source. A day whose age none of its pitch counts or innings covers has no
+ * published limit. `sampleYear`: the year its figures were read in, where they have to be confirmed as current.
+ * `notes` tell where its sources contradict each other.
+ */
+export const ruleBookSchema = z.strictObject({
+  id: z.string().min(1).max(80),
+  name: z.string().min(1).max(120),
+  source: z.string().min(1).max(500),
+  standing: z.enum(STANDINGS),
+  sampleYear: z.int().min(1900).max(2200).nullable(),
+  ageBasis: ageBasisSchema,
+  rules: z.array(ruleSchema).min(1).max(60),
+  advice: z.array(adviceLineSchema).max(200),
+  notes: z.array(z.string().min(1).max(1000)).max(40),
+});
 
 /** See {@link ruleBookSchema}. */
 export type RuleBook = z.infer<typeof ruleBookSchema>;
 
-/** The limits for an age in completed years, or null outside the ages the book covers: never a guess. */
-export function bandForAge(book: RuleBook, age: number): AgeBand | null {
-  return book.ageBands.find((band) => band.ageMin <= age && age <= band.ageMax) ?? null;
+/** Whether a rule is in force on a day. */
+export function isInForce(rule: Pick<Rule, "effectiveFrom" | "effectiveUntil">, day: CalendarDay): boolean {
+  return rule.effectiveFrom <= day && (rule.effectiveUntil === null || day < rule.effectiveUntil);
+}
+
+/** The rules of one kind, in the book's order, whenever they are in force. */
+export function rulesOf<Kind extends RuleKind>(book: RuleBook, kind: Kind): RuleOf<Kind>[] {
+  return book.rules.filter((rule): rule is RuleOf<Kind> => rule.kind === kind);
+}
+
+/** The first day any rule of the book is in force. */
+export function bookInForceFrom(book: RuleBook): CalendarDay {
+  return book.rules.map((rule) => rule.effectiveFrom).sort()[0] ?? "0000-01-01";
 }
 
 /**
- * Full calendar days without pitching that a day's total asks for. 0 for no pitches; a total above the daily number
- * (a batter finished, say) takes the last band.
+ * The age a book goes by on a day, in completed years; negative before birth.
+ * @example league age with cut-off 31 August, born on 1 Sep 2014, on any day of 2026: 11
  */
-export function restDaysAfter(band: AgeBand, pitches: number): number {
-  if (pitches <= 0) return 0;
-  const row = band.restBands.find((rest) => pitches <= rest.maxPitches) ?? band.restBands.at(-1);
-  return row?.restDays ?? 0;
+export function ageByBook(basis: AgeBasis, bornOn: CalendarDay, day: CalendarDay): number {
+  if (basis.kind === "on_day") return ageOn(bornOn, day);
+  const year = Number(day.slice(0, 4)) + basis.yearOffset;
+  return ageOn(bornOn, `${String(year).padStart(4, "0")}-${basis.cutOff}`);
 }
 
-/** The highest day's total that asks for no more than `restDays` days of rest; 0 when even one pitch asks for more. */
-export function mostPitchesWithRest(band: AgeBand, restDays: number): number {
-  return Math.max(
-    0,
-    ...band.restBands.filter((rest) => rest.restDays <= restDays).map((rest) => rest.maxPitches),
-  );
-}
-
-/** The longest rest any row of the book asks for, in days: how far a throw can reach. */
-export function longestRestDays(book: RuleBook): number {
-  return Math.max(0, ...book.ageBands.flatMap((band) => band.restBands.map((rest) => rest.restDays)));
+/** The pitch counts in force on a day for an age, or null outside the ages the book covers: never a guess. */
+export function bandForAge(book: RuleBook, age: number, day: CalendarDay): AgeBand | null {
+  for (const rule of rulesOf(book, "pitch_count")) {
+    const band = rule.level === "limit" && isInForce(rule, day) ? rangeForAge(rule.ageBands, age) : null;
+    if (band) return band;
+  }
+  return null;
 }
 
 /** The published advice for an age in completed years, in the book's order; empty where it has none. */
 export function adviceForAge(book: RuleBook, age: number): AdviceLine[] {
   return book.advice.filter((line) => line.ageMin <= age && age <= line.ageMax);
-}
-
-interface BandFault {
-  path: (string | number)[];
-  message: string;
-}
-
-function restBandFaults(bands: readonly RestBand[], dailyMaxPitches: number): BandFault[] {
-  const faults: BandFault[] = [];
-  bands.forEach((band, index) => {
-    const before = bands[index - 1];
-    const expectedMin = before ? before.maxPitches + 1 : 1;
-    if (band.minPitches !== expectedMin) {
-      faults.push({ path: [index, "minPitches"], message: `must be ${expectedMin}: no gap and no overlap` });
-    }
-    if (band.maxPitches < band.minPitches) {
-      faults.push({ path: [index, "maxPitches"], message: "must not be below the first pitch of the band" });
-    }
-    if (before && band.restDays <= before.restDays) {
-      faults.push({ path: [index, "restDays"], message: "must be more rest than the band before" });
-    }
-  });
-  if (bands.at(-1)?.maxPitches !== dailyMaxPitches) {
-    faults.push({
-      path: [bands.length - 1, "maxPitches"],
-      message: `must end at ${dailyMaxPitches}, the daily number`,
-    });
-  }
-  return faults;
 }

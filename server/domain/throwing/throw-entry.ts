@@ -64,6 +64,16 @@ export interface ThrowEntry {
   kind: ThrowKind;
   /** Throws for the kinds that do not count; 0 or more. */
   pitches: number;
+  /** Outs got as the pitcher, in thirds of an inning; null where nobody said. */
+  outs: number | null;
+  /** Innings caught, one begun counts as one; null where nobody said. */
+  inningsCaught: number | null;
+  /** The count before the first pitch to the last batter; null where nobody said. */
+  pitchesAtLastBatter: number | null;
+  /** Announced intentional walks, for which no pitch was thrown. */
+  intentionalWalks: number;
+  /** The athlete's team it was thrown for; null for none, and where nobody said. */
+  teamId: string | null;
   replacesId: string | null;
   reportedAtMs: number;
 }
@@ -75,6 +85,8 @@ export interface PlannedThrows {
   kind: ThrowKind;
   /** 0 for a session without throws; such a one limits nothing. */
   pitches: number;
+  /** The athlete's team it is planned for, or null. */
+  teamId: string | null;
 }
 
 /** The rows that no other given row replaces, in the order given. Chains of corrections leave only the last. */

@@ -43,6 +43,8 @@ function sentenceFor(reason: LimitReason, answer: PitchesAllowed): string {
   switch (reason.kind) {
     case "pain":
       return painSentence(reason);
+    case "override":
+      return `An admin let the day reach ${reason.pitches}, whatever the book says.`;
     case "no_published_limit":
       return `The book has no published limit for age ${reason.ageYears}.`;
     case "rest_owed":

@@ -6,27 +6,27 @@ import { plannedNow, plannedNowInWords } from "@/server/domain/calendar/planned-
 import { sessionNotice } from "@/server/domain/calendar/session-in-words";
 import { refusedSpans, timeInSentence } from "@/server/domain/calendar/time-in-words";
 import { timeRefusalDetail } from "@/server/domain/calendar/time-refusal-detail";
-import { SHIPPED_BOOKS } from "@/server/domain/throwing/shipped-books";
+import { USA_BASEBALL_2018 } from "@/server/domain/throwing/books/usa-baseball-2018";
 import { CAUTIOUS_READING } from "@/server/domain/throwing/throw-entry";
+import { NO_GAME } from "@/server/domain/throwing/validate-game";
 import { instantOf } from "@/server/domain/time/calendar-day";
 
 const ZONE = "America/New_York";
-const [book] = SHIPPED_BOOKS;
-if (!book) throw new Error("There is no book.");
 
 /** A 12-year-old who threw 51 on Wed 25 Nov 2026, with a bullpen of 40 planned on Tue 1 Dec. */
 const arm = {
   bornOn: "2014-05-10",
-  book,
+  books: [USA_BASEBALL_2018] as const,
+  overrides: [],
   today: "2026-11-26",
   reading: CAUTIOUS_READING,
   entries: [
     {
       ...{ id: "t1", athleteId: "a1", thrownOn: "2026-11-25", kind: "game" as const, pitches: 51 },
-      ...{ replacesId: null, reportedAtMs: 0 },
+      ...{ ...NO_GAME, replacesId: null, reportedAtMs: 0 },
     },
   ],
-  planned: [{ id: "s1:a1", plannedOn: "2026-12-01", kind: "bullpen" as const, pitches: 40 }],
+  planned: [{ id: "s1:a1", plannedOn: "2026-12-01", kind: "bullpen" as const, pitches: 40, teamId: null }],
   pain: null,
   lastReportedOn: "2026-11-25",
 };

@@ -1,11 +1,12 @@
+import { USA_BASEBALL_2018 } from "@/server/domain/throwing/books/usa-baseball-2018";
 import type { ArmQuestion } from "@/server/domain/throwing/pitches-allowed";
-import { USA_BASEBALL_2018 } from "@/server/domain/throwing/shipped-books";
 import {
   CAUTIOUS_READING,
   type PlannedThrows,
   type ThrowEntry,
   type ThrowKind,
 } from "@/server/domain/throwing/throw-entry";
+import { NO_GAME } from "@/server/domain/throwing/validate-game";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
 
 /** A day's throws in short: the day, the number, and the kind when it is not a game. */
@@ -22,6 +23,7 @@ export function entry(
     thrownOn,
     kind,
     pitches,
+    ...NO_GAME,
     replacesId: null,
     reportedAtMs: 0,
     ...more,
@@ -30,7 +32,7 @@ export function entry(
 
 /** Planned throws; the id is `plan ` and the day. */
 export function plan([plannedOn, pitches, kind = "game"]: Throws): PlannedThrows {
-  return { id: `plan ${plannedOn}`, plannedOn, kind, pitches };
+  return { id: `plan ${plannedOn}`, plannedOn, kind, pitches, teamId: null };
 }
 
 /** A question about a healthy 12-year-old (born 10 May 2014) who reports every day. */
@@ -44,7 +46,8 @@ export function ask(
 ): ArmQuestion {
   return {
     bornOn: "2014-05-10",
-    book: USA_BASEBALL_2018,
+    books: [USA_BASEBALL_2018],
+    overrides: [],
     entries: thrown.map((throws) => entry(throws)),
     planned: planned.map(plan),
     reading: CAUTIOUS_READING,

@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { USA_BASEBALL_2018 } from "@/server/domain/throwing/books/usa-baseball-2018";
 import { daysInARow, outingAhead, restOwed } from "@/server/domain/throwing/limit-rules";
-import { firstDayWithRoom, pitchesAllowed } from "@/server/domain/throwing/pitches-allowed";
-import { USA_BASEBALL_2018 } from "@/server/domain/throwing/shipped-books";
+import { type ArmQuestion, firstDayWithRoom, pitchesAllowed } from "@/server/domain/throwing/pitches-allowed";
+import type { Rule } from "@/server/domain/throwing/rule";
+import { bandForAge } from "@/server/domain/throwing/rule-book";
 import { ask, type Throws } from "./arm-question";
 
 describe("days in a row", () => {
@@ -55,21 +57,26 @@ describe("days in a row", () => {
   });
 
   it("knows books without the rule, and books with three days", () => {
-    const book = (maxConsecutiveGameDays: number | null) => ({
-      ...USA_BASEBALL_2018,
-      maxConsecutiveGameDays,
-    });
-    expect(pitchesAllowed(ask("2026-11-25", { thrown: two, book: book(null) })).pitches).toBe(85);
-    expect(pitchesAllowed(ask("2026-11-25", { thrown: two, book: book(3) })).pitches).toBe(85);
+    const books = (maxDays: number | null): ArmQuestion["books"] => [
+      {
+        ...USA_BASEBALL_2018,
+        rules: USA_BASEBALL_2018.rules.flatMap((rule): Rule[] => {
+          if (rule.kind !== "days_in_a_row") return [rule];
+          return maxDays === null ? [] : [{ ...rule, maxDays }];
+        }),
+      },
+    ];
+    expect(pitchesAllowed(ask("2026-11-25", { thrown: two, books: books(null) })).pitches).toBe(85);
+    expect(pitchesAllowed(ask("2026-11-25", { thrown: two, books: books(3) })).pitches).toBe(85);
     const three: Throws[] = [...two, ["2026-11-22", 10]];
-    expect(pitchesAllowed(ask("2026-11-25", { thrown: three, book: book(3) })).pitches).toBe(0);
-    expect(firstDayWithRoom(ask("2026-11-25", { thrown: two, book: book(null) }), 85)).toBe("2026-11-25");
+    expect(pitchesAllowed(ask("2026-11-25", { thrown: three, books: books(3) })).pitches).toBe(0);
+    expect(firstDayWithRoom(ask("2026-11-25", { thrown: two, books: books(null) }), 85)).toBe("2026-11-25");
   });
 });
 
 describe("each rule alone", () => {
   const standing = (day: string) => {
-    const [band] = USA_BASEBALL_2018.ageBands.filter((ages) => ages.ageMin === 11);
+    const band = bandForAge(USA_BASEBALL_2018, 12, day);
     if (!band) throw new Error("the book has a row for 11 and 12");
     return { bornOn: "2014-05-10", book: USA_BASEBALL_2018, loads: new Map(), day, band };
   };

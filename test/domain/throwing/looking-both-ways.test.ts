@@ -12,6 +12,10 @@ describe("pitches allowed, looking back", () => {
       status: "resting",
       day: "2026-11-28",
       pitches: 0,
+      outs: null,
+      boundBy: "usa-baseball-2018",
+      boundByName: null,
+      warnings: [],
       firstFreeDay: "2026-11-29",
       nothingReportedSince: null,
       reasons: [

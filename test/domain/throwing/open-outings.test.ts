@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { openOutings } from "@/server/domain/throwing/open-outings";
 import type { ThrowEntry, ThrowKind } from "@/server/domain/throwing/throw-entry";
+import { NO_GAME } from "@/server/domain/throwing/validate-game";
 
-const outing = { id: "out_1", plannedOn: "2026-11-21", kind: "game" as const, pitches: 60 };
+const outing = { id: "out_1", plannedOn: "2026-11-21", kind: "game" as const, pitches: 60, teamId: null };
 
 function entry(kind: ThrowKind, thrownOn: string, more: Partial<ThrowEntry> = {}): ThrowEntry {
   return {
@@ -11,6 +12,7 @@ function entry(kind: ThrowKind, thrownOn: string, more: Partial<ThrowEntry> = {}
     thrownOn,
     kind,
     pitches: 55,
+    ...NO_GAME,
     replacesId: null,
     reportedAtMs: 1,
     ...more,

@@ -2,16 +2,16 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   type AgeBand,
-  adviceLineSchema,
   ageBandSchema,
-  bandForAge,
-  longestRestDays,
   mostPitchesWithRest,
   restBandSchema,
   restDaysAfter,
-  ruleBookSchema,
-} from "@/server/domain/throwing/rule-book";
-import { USA_BASEBALL_2018 } from "@/server/domain/throwing/shipped-books";
+} from "@/server/domain/throwing/age-band";
+import { USA_BASEBALL_2018 } from "@/server/domain/throwing/books/usa-baseball-2018";
+import { adviceLineSchema, bandForAge, ruleBookSchema, rulesOf } from "@/server/domain/throwing/rule-book";
+
+const [COUNTS] = rulesOf(USA_BASEBALL_2018, "pitch_count");
+if (!COUNTS) throw new Error("the book counts pitches");
 
 const BAND: AgeBand = {
   ageMin: 7,
@@ -23,6 +23,8 @@ const BAND: AgeBand = {
     { minPitches: 36, maxPitches: 50, restDays: 2 },
   ],
 };
+
+const LEAP_DAY = { kind: "league_age", cutOff: "02-29", yearOffset: 0 };
 
 function faultsOf(parsed: { success: boolean; error?: { issues: { path: PropertyKey[] }[] } }): string[] {
   return parsed.error?.issues.map((issue) => issue.path.join(".")) ?? [];
@@ -58,15 +60,26 @@ describe("a rule book", () => {
     ["a gap in the ages", { ageMin: 10, ageMax: 10 }],
     ["ages that overlap", { ageMin: 8, ageMax: 10 }],
   ])("refuses %s", (_name, ages) => {
-    const book = { ...USA_BASEBALL_2018, ageBands: [BAND, { ...BAND, ...ages }] };
-    expect(faultsOf(ruleBookSchema.safeParse(book))).toEqual(["ageBands.1.ageMin"]);
+    const rule = { ...COUNTS, ageBands: [BAND, { ...BAND, ...ages }] };
+    const book = { ...USA_BASEBALL_2018, rules: [rule] };
+    expect(faultsOf(ruleBookSchema.safeParse(book))).toEqual(["rules.0.ageBands.1.ageMin"]);
   });
 
   it.each([
     ["without a source", { source: "" }, "source"],
-    ["with a first day that does not exist", { effectiveFrom: "2018-02-29" }, "effectiveFrom"],
-    ["without ages", { ageBands: [] }, "ageBands"],
-    ["with no day in a row at all", { maxConsecutiveGameDays: 0 }, "maxConsecutiveGameDays"],
+    ["with a cut-off that is no day of every year", { ageBasis: LEAP_DAY }, "ageBasis.cutOff"],
+    ["without rules", { rules: [] }, "rules"],
+    [
+      "with a first day that does not exist",
+      { rules: [{ ...COUNTS, effectiveFrom: "2018-02-29" }] },
+      "rules.0.effectiveFrom",
+    ],
+    [
+      "with a rule that ends before it begins",
+      { rules: [{ ...COUNTS, effectiveUntil: "2018-01-01" }] },
+      "rules.0.effectiveUntil",
+    ],
+    ["without ages", { rules: [{ ...COUNTS, ageBands: [] }] }, "rules.0.ageBands"],
   ])("is refused %s", (_name, change, path) => {
     expect(faultsOf(ruleBookSchema.safeParse({ ...USA_BASEBALL_2018, ...change }))).toEqual([path]);
   });
@@ -85,7 +98,7 @@ describe("a rule book", () => {
     [23, null],
     [-1, null],
   ])("finds for age %i the row that starts at %s", (age, ageMin) => {
-    expect(bandForAge(USA_BASEBALL_2018, age)?.ageMin ?? null).toBe(ageMin);
+    expect(bandForAge(USA_BASEBALL_2018, age, "2026-11-25")?.ageMin ?? null).toBe(ageMin);
   });
 
   it.each([
@@ -111,13 +124,8 @@ describe("a rule book", () => {
     expect(mostPitchesWithRest(BAND, restDays)).toBe(pitches);
   });
 
-  it("knows how far a throw can reach", () => {
-    expect(longestRestDays(USA_BASEBALL_2018)).toBe(5);
-    expect(longestRestDays({ ...USA_BASEBALL_2018, ageBands: [BAND] })).toBe(2);
-  });
-
   it("reads its bands the same forward and back: the most that fits a rest asks for no more than it", () => {
-    const bands = fc.constantFrom(...USA_BASEBALL_2018.ageBands);
+    const bands = fc.constantFrom(...COUNTS.ageBands);
     fc.assert(
       fc.property(bands, fc.integer({ min: 0, max: 7 }), (band, restDays) => {
         const most = mostPitchesWithRest(band, restDays);

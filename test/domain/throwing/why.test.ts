@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { USA_BASEBALL_2018 } from "@/server/domain/throwing/books/usa-baseball-2018";
 import { type ArmQuestion, pitchesAllowed } from "@/server/domain/throwing/pitches-allowed";
+import { rulesOf } from "@/server/domain/throwing/rule-book";
 import { limitInWords, whyInSentences } from "@/server/domain/throwing/why";
 import { ask, entry, plan } from "./arm-question";
 
@@ -149,25 +151,25 @@ describe("the answer in words", () => {
   });
 
   it("spells out rest of any length a book may ask for", () => {
-    const { book } = ask("2026-11-26");
-    const long = (restDays: number) => ({
-      ...book,
-      ageBands: [
+    const long = (restDays: number): ArmQuestion["books"] => {
+      const ageBands = [
         {
           ageMin: 7,
           ageMax: 22,
           dailyMaxPitches: 50,
           restBands: [{ minPitches: 1, maxPitches: 50, restDays }],
         },
-      ],
-    });
+      ];
+      const rules = rulesOf(USA_BASEBALL_2018, "pitch_count").map((rule) => ({ ...rule, ageBands }));
+      return [{ ...USA_BASEBALL_2018, rules }];
+    };
     const entries = [entry(["2026-11-25", 9])];
     const sentence = (restDays: number) =>
-      whyInSentences(pitchesAllowed(ask("2026-11-26", { entries, book: long(restDays) })))[0];
+      whyInSentences(pitchesAllowed(ask("2026-11-26", { entries, books: long(restDays) })))[0];
     expect(sentence(10)).toBe("9 on Wed 25 Nov asks for ten days of rest; free again Sun 6 Dec.");
     expect(sentence(14)).toBe("9 on Wed 25 Nov asks for 14 days of rest; free again Thu 10 Dec.");
     const planned = [plan(["2026-11-25", 9])];
-    const both = { ...ask("2026-11-26", { entries, book: long(1) }), planned };
+    const both = { ...ask("2026-11-26", { entries, books: long(1) }), planned };
     expect(whyInSentences(pitchesAllowed(both))).toEqual([
       "18 thrown or planned on Wed 25 Nov asks for one day of rest; free again Fri 27 Nov.",
     ]);
