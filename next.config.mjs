@@ -5,6 +5,7 @@ const config = {
   devIndicators: false,
   serverExternalPackages: [
     "better-sqlite3",
+    "better-sqlite3-node20",
     "@node-rs/argon2",
     "mediabunny",
     "pino",

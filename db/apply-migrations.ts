@@ -1,10 +1,10 @@
 import { fileURLToPath } from "node:url";
-import type Database from "better-sqlite3";
 import { drizzle } from "drizzle-orm/better-sqlite3";
 import { migrate } from "drizzle-orm/better-sqlite3/migrator";
+import type { SqliteConnection } from "./driver";
 
 /** Brings a database to the newest form, all in one transaction; nothing happens when it is there already. */
-export function applyMigrations(sqlite: Database.Database, folder = defaultFolder()) {
+export function applyMigrations(sqlite: SqliteConnection, folder = defaultFolder()) {
   migrate(drizzle(sqlite), { migrationsFolder: folder });
 }
 

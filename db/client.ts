@@ -1,7 +1,7 @@
 import { mkdirSync } from "node:fs";
 import { dirname } from "node:path";
-import Database from "better-sqlite3";
 import { drizzle } from "drizzle-orm/better-sqlite3";
+import { Sqlite, type SqliteConnection } from "./driver";
 import { GUARD_TRIGGERS } from "./guards";
 
 /** A database handle: the reading connection, or the writing one inside a unit of work. */
@@ -29,9 +29,9 @@ const PRAGMAS = {
  * Opens one connection with the settings that durability rests on, and checks that each is in force. `synchronous` is
  * set on every connection: only the one that turned WAL on would sync fully by itself.
  */
-export function openSqlite(path: string): Database.Database {
+export function openSqlite(path: string): SqliteConnection {
   if (path !== ":memory:") mkdirSync(dirname(path), { recursive: true });
-  const sqlite = new Database(path);
+  const sqlite = new Sqlite(path);
   sqlite.pragma("journal_mode = WAL");
   sqlite.pragma("synchronous = FULL");
   sqlite.pragma("foreign_keys = ON");
@@ -41,7 +41,7 @@ export function openSqlite(path: string): Database.Database {
   return sqlite;
 }
 
-function assertSettings(sqlite: Database.Database, path: string) {
+function assertSettings(sqlite: SqliteConnection, path: string) {
   for (const [name, wanted] of Object.entries(PRAGMAS)) {
     const found = sqlite.pragma(name, { simple: true });
     const right = name === "journal_mode" && path === ":memory:" ? "memory" : wanted;
@@ -71,7 +71,7 @@ export function connect(path: string): Connections {
  * Checks that every trigger the records rest on is there and reads as it was written.
  * @throws Error naming the first that is missing or altered
  */
-export function assertGuards(sqlite: Database.Database) {
+export function assertGuards(sqlite: SqliteConnection) {
   const rows = sqlite.prepare("SELECT name, sql FROM sqlite_master WHERE type = 'trigger'").all() as {
     name: string;
     sql: string;

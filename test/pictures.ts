@@ -2,7 +2,7 @@
 import { mkdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { type Browser, chromium } from "@playwright/test";
-import Database from "better-sqlite3";
+import { Sqlite } from "../db/driver";
 import { buildIfNeeded } from "../server/start/prepare.mjs";
 import startAcademy, { PORT } from "./e2e/start-academy";
 import { findChromium } from "./run/chromium.mjs";
@@ -44,7 +44,7 @@ function pictures(): Picture[] {
 }
 
 function database() {
-  return new Database(`${process.env.SLABSIDE_E2E_FOLDER}/data/slabside.sqlite`, { readonly: true });
+  return new Sqlite(`${process.env.SLABSIDE_E2E_FOLDER}/data/slabside.sqlite`, { readonly: true });
 }
 
 async function untilDrawn() {

@@ -3,6 +3,11 @@ import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from "
 import { home, runCommand } from "./run-command.mjs";
 import { say, stop } from "./say.mjs";
 
+const NODE_MAJOR = Number(process.versions.node.split(".")[0]);
+
+/** From this Node on the database driver is one that is not compiled; see db/driver.ts. */
+const NODE_API_FROM = 22;
+
 const BUILT_FROM = [
   "app",
   "components",
@@ -20,19 +25,26 @@ export async function installIfNeeded() {
   const stamp = `${home}node_modules/.installed-for`;
   const wanted = `${hashOf(["package-lock.json"])} ${process.platform} ${process.arch} ${process.versions.modules}`;
   if (readOr(stamp) === wanted) return;
-  say("Installing from the lock file. The database driver may be compiled, which takes a minute or two.");
-  const { code } = await runCommand("npm", ["ci", "--no-fund", "--no-audit"]);
-  if (code !== 0)
-    stop("The install failed; what npm said stands above. Check the network and run the command again.");
+  say("Installing from the lock file.");
+  await npm("ci", "--ignore-scripts", "--no-fund", "--no-audit", "--loglevel=error");
+  if (NODE_MAJOR < NODE_API_FROM) {
+    say("Fetching the database driver for Node 20, or compiling it, which takes a minute or two.");
+    await npm("rebuild", "better-sqlite3-node20", "--loglevel=error");
+  }
   await checkDriver();
   writeFileSync(stamp, wanted);
 }
 
-/** The driver is fetched or compiled for one kind of Node: one that npm was told to build for another does not load. */
+async function npm(...words) {
+  const { code } = await runCommand("npm", words);
+  if (code !== 0)
+    stop("The install failed; what npm said stands above. Check the network and run the command again.");
+}
+
+/** A driver that npm built for another Node does not load: better said here than by the loader. */
 async function checkDriver() {
-  const { code } = await runCommand(process.execPath, ["-e", 'new (require("better-sqlite3"))(":memory:")'], {
-    quiet: true,
-  });
+  const opening = `new (require("${NODE_MAJOR < NODE_API_FROM ? "better-sqlite3-node20" : "better-sqlite3"}"))(":memory:")`;
+  const { code } = await runCommand(process.execPath, ["-e", opening], { quiet: true });
   if (code === 0) return;
   stop(
     `The database driver was built for another Node than this one (${process.version}). Nothing was started. Run the command again; should it stay so, npm builds with another Node's headers (its setting nodedir).`,

@@ -1,7 +1,7 @@
-import Database from "better-sqlite3";
 import { drizzle } from "drizzle-orm/better-sqlite3";
 import { describe, expect, it } from "vitest";
 import { applyMigrations } from "@/db/apply-migrations";
+import { Sqlite } from "@/db/driver";
 import { checkpoint } from "@/db/schema/checkpoints";
 import { academy as academyTable, account, auditLog, staffRole } from "@/db/schema/people";
 import { site } from "@/db/schema/sites";
@@ -25,7 +25,7 @@ const START = {
 };
 
 function emptyAcademy() {
-  const sqlite = new Database(":memory:");
+  const sqlite = new Sqlite(":memory:");
   sqlite.pragma("foreign_keys = ON");
   applyMigrations(sqlite);
   const db = drizzle(sqlite);

@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import Database from "better-sqlite3";
+import { Sqlite } from "../../db/driver";
 
 /** A family of the demo, as a journey needs it. */
 export interface Family {
@@ -42,7 +42,7 @@ function familyWhere(condition: string): Family {
 
 /** The database of the academy under test, to look at only. */
 export function database() {
-  return new Database(`${process.env.SLABSIDE_E2E_FOLDER}/data/slabside.sqlite`, { readonly: true });
+  return new Sqlite(`${process.env.SLABSIDE_E2E_FOLDER}/data/slabside.sqlite`, { readonly: true });
 }
 
 /** Path of a drawn phone clip. */

@@ -1,7 +1,7 @@
 import { type APIRequestContext, request } from "@playwright/test";
-import Database from "better-sqlite3";
 import { ROUTE_RIGHTS } from "@/server/api/route-rights";
 import type { Action } from "@/server/domain/access/rights";
+import { Sqlite } from "../../db/driver";
 import { expect, type Person, test } from "./academy";
 import { PORT } from "./start-academy";
 
@@ -41,7 +41,7 @@ async function signedIn(who: Person | "nobody"): Promise<APIRequestContext> {
 }
 
 function database() {
-  return new Database(`${process.env.SLABSIDE_E2E_FOLDER}/data/slabside.sqlite`, { readonly: true });
+  return new Sqlite(`${process.env.SLABSIDE_E2E_FOLDER}/data/slabside.sqlite`, { readonly: true });
 }
 
 function athleteOf(who: "child" | "athlete"): string {

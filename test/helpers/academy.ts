@@ -1,7 +1,7 @@
-import Database from "better-sqlite3";
 import { drizzle } from "drizzle-orm/better-sqlite3";
 import { applyMigrations } from "@/db/apply-migrations";
 import type { Connections, Db } from "@/db/client";
+import { Sqlite, type SqliteConnection } from "@/db/driver";
 import { coachHours } from "@/db/schema/coaches";
 import { account, athlete, consent, guardianship, person, signIn, staffRole } from "@/db/schema/people";
 import { appRouter } from "@/server/api/root";
@@ -22,7 +22,7 @@ export interface Clock {
 export interface TestAcademy {
   connections: Connections;
   db: Db;
-  sqlite: Database.Database;
+  sqlite: SqliteConnection;
   clock: Clock;
   /** A caller of every procedure as this person; null is nobody. */
   as: (personId: string | null, requestId?: string) => Promise<ReturnType<typeof createCaller>>;
@@ -38,7 +38,7 @@ const CREATED_MS = Date.UTC(2026, 0, 5, 15, 0);
 
 /** Builds the academy: everybody has consented, every kind has a rate, the site is open Mon-Sat 14:00 to 21:00. */
 export async function makeAcademy(): Promise<TestAcademy> {
-  const sqlite = new Database(":memory:");
+  const sqlite = new Sqlite(":memory:");
   sqlite.pragma("foreign_keys = ON");
   applyMigrations(sqlite);
   const db = drizzle(sqlite);
@@ -81,7 +81,7 @@ const NESTED: Record<string, string> = {
   ROLLBACK: "ROLLBACK TO unit; RELEASE unit",
 };
 
-function connectionsOf(sqlite: Database.Database, db: Db, nesting: { on: boolean }): Connections {
+function connectionsOf(sqlite: SqliteConnection, db: Db, nesting: { on: boolean }): Connections {
   return {
     writer: db,
     reader: db,
@@ -183,7 +183,7 @@ export async function addAthlete(
   });
 }
 
-function snapshotOf(sqlite: Database.Database): string {
+function snapshotOf(sqlite: SqliteConnection): string {
   const tables = sqlite
     .prepare("SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY name")
     .all() as { name: string }[];

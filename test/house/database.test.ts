@@ -1,8 +1,8 @@
 import { randomUUID } from "node:crypto";
 import { join } from "node:path";
-import Database from "better-sqlite3";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { connect, openSqlite } from "@/db/client";
+import { Sqlite, type SqliteConnection } from "@/db/driver";
 import { scratchFolder } from "../helpers/scratch-folder";
 
 const folder = scratchFolder();
@@ -27,11 +27,11 @@ describe("a connection", () => {
   });
 
   it.each(SETTINGS)("whose %s came out otherwise is not used", (name, _wanted, otherwise) => {
-    const pragma = Database.prototype.pragma;
-    vi.spyOn(Database.prototype, "pragma").mockImplementation(function (
-      this: Database.Database,
+    const pragma = Sqlite.prototype.pragma;
+    vi.spyOn(Sqlite.prototype, "pragma").mockImplementation(function (
+      this: SqliteConnection,
       source: string,
-      options?: Database.PragmaOptions,
+      options?: { simple?: boolean },
     ) {
       return pragma.call(this, source.startsWith(`${name} =`) ? otherwise : source, options);
     });
@@ -41,7 +41,7 @@ describe("a connection", () => {
   it("would not sync fully by itself when another turned WAL on, which is why it is set on each", () => {
     const path = newPath();
     openSqlite(path).close();
-    const bare = new Database(path);
+    const bare = new Sqlite(path);
     bare.pragma("journal_mode = WAL");
     expect(bare.pragma("synchronous", { simple: true })).toBe(1);
     bare.close();

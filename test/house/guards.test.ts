@@ -1,18 +1,18 @@
-import Database from "better-sqlite3";
 import { describe, expect, it } from "vitest";
 import { applyMigrations } from "@/db/apply-migrations";
 import { assertGuards } from "@/db/client";
+import { Sqlite, type SqliteConnection } from "@/db/driver";
 import { APPEND_ONLY_TABLES, GUARD_TRIGGERS, STAYING_COLUMNS } from "@/db/guards";
 import { filesBelow, textOf } from "./house";
 
 function freshDatabase() {
-  const sqlite = new Database(":memory:");
+  const sqlite = new Sqlite(":memory:");
   applyMigrations(sqlite);
   return sqlite;
 }
 
 /** Puts a row of made-up values into a table, whatever its references and conditions would say. */
-function plantRow(sqlite: Database.Database, table: string) {
+function plantRow(sqlite: SqliteConnection, table: string) {
   sqlite.pragma("foreign_keys = OFF");
   sqlite.pragma("ignore_check_constraints = ON");
   const columns = sqlite.pragma(`table_info(${table})`) as { name: string; type: string; notnull: number }[];

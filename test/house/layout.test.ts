@@ -99,7 +99,7 @@ describe("packages", () => {
 
   it("are pinned exactly", () => {
     const loose = Object.entries({ ...dependencies, ...devDependencies }).filter(
-      ([, version]) => !/^\d+\.\d+\.\d+$/.test(version),
+      ([, version]) => !/^(npm:[a-z0-9-]+@)?\d+\.\d+\.\d+$/.test(version),
     );
     expect(loose).toEqual([]);
   });

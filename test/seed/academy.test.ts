@@ -1,9 +1,9 @@
 import { isDeepStrictEqual } from "node:util";
-import Database from "better-sqlite3";
 import { drizzle } from "drizzle-orm/better-sqlite3";
 import { describe, expect, it } from "vitest";
 import { applyMigrations } from "@/db/apply-migrations";
 import { assertGuards } from "@/db/client";
+import { Sqlite } from "@/db/driver";
 import { buildAcademy } from "@/seed/academy";
 import { ACADEMY_ZONE } from "@/seed/people";
 import { ACADEMY_TABLES, insertAcademyRows } from "@/server/data/academy-rows";
@@ -41,7 +41,7 @@ describe.each(BUILT_DAYS)("the demo academy on $name", (built) => {
   const { rows, acts, demoClips, nowMs, today } = built;
 
   it("goes into a fresh database with every constraint, trigger and reference kept, its audit log unbroken", async () => {
-    const sqlite = new Database(":memory:");
+    const sqlite = new Sqlite(":memory:");
     sqlite.pragma("foreign_keys = ON");
     applyMigrations(sqlite);
     assertGuards(sqlite);
