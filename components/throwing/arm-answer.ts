@@ -1,5 +1,6 @@
 import type { ArmMark } from "@/server/domain/throwing/arm-marks";
 import type { PainKind } from "@/server/domain/throwing/pain";
+import type { Standing } from "@/server/domain/throwing/rule-book";
 import type { ThrowKind } from "@/server/domain/throwing/throw-entry";
 import type { WeekOfThrows } from "@/server/domain/throwing/throws-by-week";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
@@ -49,12 +50,25 @@ export interface LogRow {
   mayCorrect: boolean;
 }
 
+/** A book an arm goes by, as a procedure answers it. */
+export interface BookAnswer {
+  name: string;
+  source: string;
+  standing: Standing;
+  sampleYear: number | null;
+  /** The age it counts the athlete at today. */
+  ageYears: number;
+  notes: readonly string[];
+  advice: readonly string[];
+}
+
 /** Everything the throwing page shows, as a procedure answers it. */
 export interface ThrowingAnswer {
   athlete: { athleteId: string; givenName: string; name: string; ageYears: number; zone: string };
   today: CalendarDay;
   arm: ArmAnswer;
-  book: { name: string; source: string; notes: readonly string[]; advice: readonly string[] };
+  /** The books the arm goes by, the athlete's own first. */
+  books: readonly BookAnswer[];
   pain: PainAnswer;
   log: readonly LogRow[];
   outings: readonly { id: string; plannedOn: CalendarDay; pitches: number }[];

@@ -3,6 +3,7 @@ import { PageHeading } from "@/components/ui/page-heading";
 import { Section } from "@/components/ui/section";
 import type { ThrowingAnswer } from "./arm-answer";
 import { ArmToday } from "./arm-today";
+import { BooksInForce, booksInWords } from "./books-in-force";
 import { Load } from "./load";
 import { LogThrows } from "./log-throws";
 import { Outings } from "./outings";
@@ -10,7 +11,6 @@ import { PainBanner } from "./pain-banner";
 import { PainRecord } from "./pain-record";
 import { ReportPain } from "./report-pain";
 import { ThrowList } from "./throw-list";
-import { ThrowingCautions } from "./throwing-cautions";
 import styles from "./throwing-page.module.css";
 import { YearOfThrows } from "./year-of-throws";
 
@@ -19,7 +19,7 @@ const ROWS_SHOWN = 10;
 
 /** One arm's throwing: log first, then the book's answer, outings, the log, pain and the year. */
 export function ThrowingPage({ view, place }: { view: ThrowingAnswer; place?: ReactNode }) {
-  const { athlete, arm, book, pain, log, outings, today, weeks, reading, load } = view;
+  const { athlete, arm, books, pain, log, outings, today, weeks, reading, load } = view;
   return (
     <>
       <PageHeading
@@ -35,7 +35,7 @@ export function ThrowingPage({ view, place }: { view: ThrowingAnswer; place?: Re
         <Section title="Throwing today">
           <ArmToday arm={arm} />
           <p className={styles.quiet}>
-            By {book.name}. {reading}
+            {booksInWords(books)} {reading}
           </p>
         </Section>
       </div>
@@ -60,19 +60,8 @@ export function ThrowingPage({ view, place }: { view: ThrowingAnswer; place?: Re
       <Section title="Pain" {...countOf(pain.reports)}>
         <PainRecord pain={pain} />
       </Section>
-      <Section title="The book">
-        <p>
-          {book.name}. {book.source}.
-        </p>
-        <details className={styles.more}>
-          <summary>What it also advises at {athlete.ageYears}, and where its sources differ</summary>
-          <ul className={styles.advice}>
-            {[...book.advice, ...book.notes].map((line) => (
-              <li key={line}>{line}</li>
-            ))}
-          </ul>
-        </details>
-        <ThrowingCautions />
+      <Section title={books.length > 1 ? "The books" : "The book"}>
+        <BooksInForce books={books} />
       </Section>
     </>
   );

@@ -74,7 +74,10 @@ function logged(coming: Coming): Message[] {
     logs
       .filter(({ athleteId }) => athleteId === athlete.id)
       .flatMap((log) =>
-        sessionLogInWords({ ...log, held: heldIn(world, log.id), note: remarkText(world, log.remarkId) }),
+        sessionLogInWords({
+          ...{ ...log, effort: log.effort ?? null },
+          ...{ held: heldIn(world, log.id), note: remarkText(world, log.remarkId) },
+        }),
       ),
   );
 }

@@ -2,9 +2,9 @@ import { z } from "zod";
 import { armOf } from "@/server/data/arms";
 import { plannedOutings, throwLog } from "@/server/data/throwing-log";
 import { readingInWords } from "@/server/domain/throwing/reading-in-words";
-import { adviceForAge } from "@/server/domain/throwing/rule-book";
+import { adviceForAge, ageByBook, type RuleBook, STANDINGS } from "@/server/domain/throwing/rule-book";
 import { THROW_GROUPS, throwsByWeek } from "@/server/domain/throwing/throws-by-week";
-import { addMonths, ageOn } from "@/server/domain/time/calendar-day";
+import { addMonths, type CalendarDay } from "@/server/domain/time/calendar-day";
 import { answerFor, armAnswer } from "./arm-answer";
 import { athleteHead, headOf } from "./athlete-head";
 import type { Scope } from "./context";
@@ -33,12 +33,19 @@ export const throwingView = z.strictObject({
   athlete: athleteHead,
   today: z.string(),
   arm: armAnswer,
-  book: z.strictObject({
-    name: z.string(),
-    source: z.string(),
-    notes: z.array(z.string()),
-    advice: z.array(z.string()),
-  }),
+  /** The books the arm goes by, the athlete's own first. */
+  books: z.array(
+    z.strictObject({
+      name: z.string(),
+      source: z.string(),
+      standing: z.enum(STANDINGS),
+      sampleYear: z.int().nullable(),
+      /** The age it counts the athlete at today. */
+      ageYears: z.int(),
+      notes: z.array(z.string()),
+      advice: z.array(z.string()),
+    }),
+  ),
   pain: painAnswer,
   log: z.array(logRow),
   outings: z.array(outingAnswer),
@@ -58,14 +65,11 @@ export async function throwingViewFor(scope: Scope): Promise<z.output<typeof thr
   const sinceDay = addMonths(today, -12);
   const arm = await armOf(db, athlete.athleteId, nowMs);
   const rows = await throwLog(db, athlete.athleteId, FIRST_DAY);
-  const [book] = arm.books;
-  const { name, source, notes } = book;
-  const advice = adviceForAge(book, ageOn(athlete.bornOn, today)).map((line) => line.words);
   return {
     athlete: await headOf(scope),
     today,
     arm: answerFor({ ...arm, day: today }),
-    book: { name, source, notes, advice },
+    books: arm.books.map((book) => bookShown(book, athlete.bornOn, today)),
     pain: await painFor(scope),
     log: logAnswer(scope, rows).filter((row) => row.thrownOn >= sinceDay),
     outings: await plannedOutings(db, athlete.athleteId, today),
@@ -74,4 +78,11 @@ export async function throwingViewFor(scope: Scope): Promise<z.output<typeof thr
     reading: readingInWords(arm.reading),
     load: await loadFor(scope, rows),
   };
+}
+
+function bookShown(book: RuleBook, bornOn: CalendarDay, today: CalendarDay) {
+  const { name, source, standing, sampleYear, notes } = book;
+  const ageYears = ageByBook(book.ageBasis, bornOn, today);
+  const advice = adviceForAge(book, ageYears).map((line) => line.words);
+  return { name, source, standing, sampleYear, ageYears, notes, advice };
 }

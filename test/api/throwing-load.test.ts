@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import { academy as academyTable } from "@/db/schema/people";
 import { addDays } from "@/server/domain/time/calendar-day";
 import { makeAcademy, type TestAcademy, WHO } from "../helpers/academy";
 import { bullpen, TUESDAY_AT_FIVE, throwOn } from "../helpers/sessions";
@@ -80,12 +81,12 @@ describe("the load on the throwing page", () => {
     academy.clock.ms = TUESDAY_AT_FIVE + 35 * 60_000;
     const line = {
       athleteId: CHILD,
-      attendance: "came",
+      attendance: "came" as const,
       minutes: 30,
       pitches: 20,
       work: [],
       note: "",
-    } as const;
+    };
     const { version } = (await coach.sessions.forStaff({ sessionId })).head;
     await coach.sessions.log({ sessionId, version, lines: [{ ...line, effort: 6 }] });
     expect((await loadAs(WHO.guardian)).effort).toEqual([]);
@@ -98,8 +99,13 @@ describe("the load on the throwing page", () => {
     expect(week?.strain).toBeCloseTo(180 / Math.sqrt(7), 9);
   });
 
-  it("says which reading of the book is on", async () => {
-    const { reading } = await (await academy.as(WHO.guardian)).throwing.view({ athleteId: CHILD });
+  it("says which reading of the books is on, as the academy set it, and by which books at which age", async () => {
+    const view = async () => (await academy.as(WHO.guardian)).throwing.view({ athleteId: CHILD });
+    const { reading, books } = await view();
     expect(reading).toContain("Bullpens and lessons count like games here, the cautious reading");
+    expect(books).toMatchObject([{ standing: "published", sampleYear: null, ageYears: 12 }]);
+    expect(books[0]?.advice.length).toBeGreaterThan(0);
+    await academy.db.update(academyTable).set({ countedKinds: ["bullpen"] });
+    expect((await view()).reading).toContain("Bullpens count like games here, lessons do not");
   });
 });
