@@ -8,6 +8,11 @@ type Fact = string | number | boolean | null;
 const ACT_WORDS: Record<string, string> = {
   "academy.started": "Academy started",
   "academy.settings": "Settings saved",
+  "academy.reading": "Reading of the rule books set",
+  "rule_book.put_aside": "Rule book put aside",
+  "rule_book.offered": "Rule book offered again",
+  "limit.overridden": "Limit overridden",
+  "limit.override_taken_back": "Override of a limit taken back",
   "account.invitation": "Invitation used",
   "account.reset": "Password reset",
   "account.invited": "Invited",

@@ -66,12 +66,19 @@ export function AthleteFields({ choices, today, athlete, onBornOn }: AthleteFiel
           label="Rule book"
           name="ruleBookId"
           {...defaultOf(athlete?.ruleBookId ?? choices.ruleBooks[0]?.id)}
-          options={choices.ruleBooks.map((book) => ({ value: book.id, label: book.name }))}
+          options={bookOptions(choices, athlete?.ruleBookId)}
           isRequired
         />
       </FormRow>
     </>
   );
+}
+
+/** The books that can be chosen, and the one that is chosen already. */
+function bookOptions(choices: Choices, chosenId: string | undefined) {
+  return choices.ruleBooks
+    .filter((book) => book.isOffered || book.id === chosenId)
+    .map((book) => ({ value: book.id, label: book.name }));
 }
 
 const defaultOf = (value: string | undefined) => (value === undefined ? {} : { defaultValue: value });

@@ -13,14 +13,18 @@ function fetchToItsEnd(address: RequestInfo | URL | string, options?: RequestIni
   return fetch(address, { ...options, keepalive });
 }
 
-/** The browser's line to the procedures. Each command carries an id of its own, so that a repeat changes nothing. */
+/**
+ * The browser's line to the procedures. Each command carries an id of its own, so that a repeat changes nothing; a
+ * question asked with one is sent like a command, for those too long for an address.
+ */
 export const apiClient = createTRPCClient<AppRouter>({
   links: [
     splitLink({
-      condition: (operation) => operation.type === "mutation",
+      condition: ({ type, context }) => type === "mutation" || context.requestId !== undefined,
       true: httpLink({
         url: "/api/trpc",
         transformer: superjson,
+        methodOverride: "POST",
         fetch: (address, options) => fetchToItsEnd(address, options as RequestInit),
         headers: ({ op }) => ({
           "idempotency-key": String(op.context.requestId ?? crypto.randomUUID()),

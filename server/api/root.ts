@@ -16,6 +16,7 @@ import { practiceRouter } from "./routers/practice";
 import { ratesRouter } from "./routers/rates";
 import { reviewsRouter } from "./routers/reviews";
 import { roundsRouter } from "./routers/rounds";
+import { ruleBooksRouter } from "./routers/rule-books";
 import { sessionsRouter } from "./routers/sessions";
 import { sitesRouter } from "./routers/sites";
 import { teamsRouter } from "./routers/teams";
@@ -44,6 +45,7 @@ export const appRouter = router({
   consent: consentRouter,
   sites: sitesRouter,
   rates: ratesRouter,
+  ruleBooks: ruleBooksRouter,
   hours: hoursRouter,
   checkpoints: checkpointsRouter,
   academy: academyRouter,

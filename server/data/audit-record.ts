@@ -3,6 +3,7 @@ import type { Db } from "@/db/client";
 import { checkpoint } from "@/db/schema/checkpoints";
 import { athlete, auditLog, person } from "@/db/schema/people";
 import { lane, site } from "@/db/schema/sites";
+import { booksById } from "./rule-books";
 
 const personName = sql<string>`trim(${person.givenName} || ' ' || ${person.familyName})`;
 
@@ -71,7 +72,8 @@ async function namesOf(db: Db, ids: readonly string[]): Promise<Map<string, stri
     .select({ id: checkpoint.id, name: checkpoint.name })
     .from(checkpoint)
     .where(inArray(checkpoint.id, wanted));
+  const books = [...(await booksById(db, wanted)).values()];
   return new Map(
-    [...people, ...athletes, ...sites, ...lanes, ...checkpoints].map((row) => [row.id, row.name]),
+    [...people, ...athletes, ...sites, ...lanes, ...checkpoints, ...books].map((row) => [row.id, row.name]),
   );
 }

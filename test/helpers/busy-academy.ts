@@ -9,6 +9,7 @@ import { instantOf } from "@/server/domain/time/calendar-day";
 import { makeAcademy, type TestAcademy, WHO, ZONE } from "./academy";
 import type { AthleteRecord } from "./athlete-record";
 import { fillCorrections, fillRounds } from "./busy-rounds";
+import { keepOwnBook } from "./own-book";
 import { ownersOf } from "./owners";
 
 const HOUR = 3_600_000;
@@ -25,6 +26,7 @@ export async function makeBusyAcademy(): Promise<{
     adult: await fill(academy, WHO.adult, 2),
     stranger: await fill(academy, WHO.stranger, 3),
   };
+  await keepOwnBook(academy.db);
   await academy.db.insert(siteClosure).values({
     id: "clo_holiday",
     siteId: WHO.site,

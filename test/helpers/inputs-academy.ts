@@ -3,6 +3,7 @@ import { STARTING_SETTINGS } from "@/server/domain/people/academy-settings";
 import { WHO } from "./academy";
 import type { AthleteRecord } from "./athlete-record";
 import type { ExampleInput } from "./example-input";
+import { OWN_BOOK } from "./own-book";
 import { ownersOf } from "./owners";
 
 const nothing = () => ({});
@@ -75,6 +76,21 @@ export const ACADEMY_INPUTS: Record<string, ExampleInput> = {
   "rates.list": nothing,
   "rates.setPrice": () => ({ kind: "lesson", priceCents: 9000, effectiveFrom: "2027-01-01" }),
   "rates.remove": () => ({ rateId: "rate_group" }),
+  "ruleBooks.list": nothing,
+  "ruleBooks.book": () => ({ bookId: OWN_BOOK.id }),
+  "ruleBooks.copy": () => ({ bookId: OWN_BOOK.id, name: "Another copy" }),
+  "ruleBooks.save": () => ({ bookId: OWN_BOOK.id, version: 1, book: OWN_BOOK }),
+  "ruleBooks.setArchived": () => ({ bookId: OWN_BOOK.id, version: 1, isArchived: true }),
+  "ruleBooks.confirm": () => ({ bookId: OWN_BOOK.id }),
+  "ruleBooks.preview": () => ({ book: OWN_BOOK }),
+  "ruleBooks.setReading": () => ({ countedKinds: ["bullpen"], version: 1 }),
+  "ruleBooks.overrides": (record) => ({ athleteId: record.athleteId }),
+  "ruleBooks.overrideLimit": (record) => ({
+    athleteId: record.athleteId,
+    day: "2026-11-28",
+    pitches: 200,
+    reason: "The last game of the season",
+  }),
   "sites.list": nothing,
   "sites.add": () => ({ name: "South site", zone: "America/Chicago", address: "2 Mill Lane" }),
   "sites.edit": () => ({

@@ -37,6 +37,7 @@ import type { Scope } from "../context";
 import { DONE, done } from "../done";
 import { noteAct } from "../note-act";
 import { command } from "../procedures";
+import { refuseUnoffered } from "../rule-books/book-answer";
 import { router } from "../trpc";
 
 const id = z.string().min(1).max(60);
@@ -52,6 +53,7 @@ export const familiesRouter = router({
     output: z.strictObject({ athleteId: id, personId: id }),
     async run(scope, { guardians, coachPersonId: coach, ...record }) {
       const today = await checkRecord(scope, record, guardians.length);
+      await refuseUnoffered(scope.db, record.ruleBookId, null);
       await refuseTakenEmail(scope.db, record.email, "");
       await mustCoach(scope.db, coach);
       const facts = { coachPersonId: coach, today, nowMs: scope.nowMs };
@@ -73,6 +75,11 @@ export const familiesRouter = router({
       const guardians = await guardiansOf(scope.db, athleteId);
       const today = await checkRecord(scope, record, guardians.length);
       await refuseTakenEmail(scope.db, record.email, personId);
+      await refuseUnoffered(
+        scope.db,
+        record.ruleBookId,
+        (await athleteOfPerson(scope.db, personId))?.ruleBookId ?? null,
+      );
       if (!(await saveAthlete(scope.db, { athleteId, personId, version: at }, record))) {
         throw new Refusal({ reason: "changed_meanwhile" });
       }

@@ -19,11 +19,10 @@ import { calendarDay } from "@/server/domain/people/athlete-record";
 import { peopleFilter, SIGN_IN_STATES } from "@/server/domain/people/people-filter";
 import { STAFF_ROLES, THROWING_HANDS } from "@/server/domain/people/person";
 import { emailAddress, personDetails } from "@/server/domain/people/person-details";
-import { bookInForceFrom } from "@/server/domain/throwing/rule-book";
-import { SHIPPED_BOOKS } from "@/server/domain/throwing/shipped-books";
 import { DONE, done } from "../done";
 import { noteAct } from "../note-act";
 import { command, query } from "../procedures";
+import { bookChoices } from "../rule-books/book-answer";
 import { router } from "../trpc";
 
 const id = z.string().min(1).max(60);
@@ -112,7 +111,8 @@ export const peopleRouter = router({
       coaches: z.array(z.strictObject({ personId: id, ...name })),
       adults: z.array(z.strictObject({ personId: id, ...name, email: z.string().nullable() })),
       sites: z.array(z.strictObject({ siteId: id, name: z.string(), zone: z.string() })),
-      ruleBooks: z.array(z.strictObject({ id: z.string(), name: z.string(), effectiveFrom: calendarDay })),
+      /** Every book by its name; only those offered can be chosen anew. */
+      ruleBooks: z.array(z.strictObject({ id: z.string(), name: z.string(), isOffered: z.boolean() })),
     }),
     async run({ db }) {
       const live = (await listSites(db, "9999-12-31")).filter((site) => !site.isRetired);
@@ -120,11 +120,7 @@ export const peopleRouter = router({
         coaches: await listStaff(db, "coach"),
         adults: await listAdults(db),
         sites: live.map(({ siteId, name: called, zone }) => ({ siteId, name: called, zone })),
-        ruleBooks: SHIPPED_BOOKS.map((book) => ({
-          id: book.id,
-          name: book.name,
-          effectiveFrom: bookInForceFrom(book),
-        })),
+        ruleBooks: await bookChoices(db),
       };
     },
   }),

@@ -63,6 +63,12 @@ export interface RefusalFacts {
   throw_entry_invalid: { why: string };
   already_corrected: object;
   pain_clearance_invalid: { why: string };
+  /** A rule book that is not offered for choosing; what goes by it already stays. */
+  book_not_offered: { bookName: string; why: string };
+  rule_book_invalid: { why: string };
+  override_invalid: { why: string };
+  /** An override of a limit was asked for while the arm is stopped. */
+  nothing_overrides_pain: { since: CalendarDay };
   no_rate: { kind: string; day: CalendarDay };
   rates_overlap: object;
   in_use: { what: string };

@@ -119,6 +119,12 @@ const SENTENCES: Sentences = {
   throw_entry_invalid: (facts) => `${facts.why} Nothing was logged.`,
   already_corrected: () => "This entry was corrected already. Nothing was changed. Correct the latest one.",
   pain_clearance_invalid: (facts) => `${facts.why} The stop stays. Nothing was changed.`,
+  book_not_offered: (facts) =>
+    `${facts.bookName} cannot be chosen. ${facts.why} Nothing was saved. Choose another rule book.`,
+  rule_book_invalid: (facts) => `${facts.why} Nothing was saved.`,
+  override_invalid: (facts) => `${facts.why} Nothing was overridden.`,
+  nothing_overrides_pain: (facts) =>
+    `Nothing overrides pain: it was reported on ${dayInWords(facts.since)}. No limit was overridden. The guardian clears it first (an athlete of 18 for themselves).`,
   no_rate: (facts) =>
     `There is no rate for ${stateWord(facts.kind)} on ${dayInWords(facts.day)}. Nothing was logged. An admin can set one under Academy.`,
   rates_overlap: () =>

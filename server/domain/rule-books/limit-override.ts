@@ -34,19 +34,21 @@ export interface OverrideBounds {
   today: CalendarDay;
   /** What the books leave the arm on that day without any override; null where they have no published limit. */
   byTheBook: number | null;
+  /** Counted pitches thrown or planned on that day; an override is the day's whole number. */
+  already: number;
   /** Whether one stands on that day. */
   isStanding: boolean;
 }
 
 /**
  * What is wrong with an override, as a sentence; null when nothing is. It is of today or of one of the next
- * {@link OVERRIDE_HORIZON_DAYS} days, and more than the books leave; 0 takes back one that stands.
- * @example overrideProblem({ day: "2026-11-24", pitches: 60 }, { today: "2026-11-25", byTheBook: 0, isStanding: false })
+ * {@link OVERRIDE_HORIZON_DAYS} days, and more than the books leave beside what is on the day already; 0 takes back one that stands.
+ * @example overrideProblem({ day: "2026-11-24", pitches: 60 }, { today: "2026-11-25", byTheBook: 0, already: 0, isStanding: false })
  * // "Tue 24 Nov is past: a limit is overridden for today or a day to come."
  */
 export function overrideProblem(
   override: { day: CalendarDay; pitches: number },
-  { today, byTheBook, isStanding }: OverrideBounds,
+  { today, byTheBook, already, isStanding }: OverrideBounds,
 ): string | null {
   const { day, pitches } = override;
   if (day < today) return `${dayInWords(day)} is past: a limit is overridden for today or a day to come.`;
@@ -56,6 +58,7 @@ export function overrideProblem(
   if (pitches === 0) return isStanding ? null : `No override stands on ${dayInWords(day)}.`;
   if (byTheBook === null)
     return "The books have no published limit for this age: there is nothing to override.";
-  if (pitches > byTheBook) return null;
-  return `By the book it is at most ${byTheBook} on ${dayInWords(day)} already: an override is more than that.`;
+  const inAll = byTheBook + already;
+  if (pitches > inAll) return null;
+  return `${inAll} in all on ${dayInWords(day)} needs no override: it is for more than that.`;
 }

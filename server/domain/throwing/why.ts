@@ -14,12 +14,15 @@ import type { PitchesAllowed } from "./pitches-allowed";
 
 /**
  * The answer in a few words, as it stands beside a name or a time: "at most 35 by the book", "none by the book",
- * "no throwing: pain reported", "no published limit". A number is never worded as a permission.
+ * "no throwing: pain reported", "no published limit". A number is never worded as a permission, and an override never as
+ * the book's: "60 by an admin's override, not by the book".
  */
 export function limitInWords(answer: PitchesAllowed): string {
   const pain = answer.reasons.find((reason) => reason.kind === "pain");
   if (pain) return `no throwing: ${PAIN_WORDS[pain.painKind].toLowerCase()} reported`;
   if (answer.pitches === null) return "no published limit";
+  const isOverridden = answer.reasons.some((reason) => reason.kind === "override");
+  if (isOverridden) return `${answer.pitches} by an admin's override, not by the book`;
   return answer.pitches === 0 ? "none by the book" : `at most ${answer.pitches} by the book`;
 }
 
@@ -44,7 +47,7 @@ function sentenceFor(reason: LimitReason, answer: PitchesAllowed): string {
     case "pain":
       return painSentence(reason);
     case "override":
-      return `An admin let the day reach ${reason.pitches}, whatever the book says.`;
+      return `An admin overrode the limit: ${reason.pitches} in all on this day. That is not the book's number.`;
     case "no_published_limit":
       return `The book has no published limit for age ${reason.ageYears}.`;
     case "rest_owed":

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { overrideProblem, standingOverrides } from "@/server/domain/rule-books/limit-override";
 
 const TODAY = "2026-11-25";
-const BOUNDS = { today: TODAY, byTheBook: 20, isStanding: false };
+const BOUNDS = { today: TODAY, byTheBook: 20, already: 0, isStanding: false };
 
 describe("an override of a limit", () => {
   it.each([
@@ -17,7 +17,18 @@ describe("an override of a limit", () => {
   it.each([
     ["a day that is past", { day: "2026-11-24", pitches: 60 }, {}, "Tue 24 Nov is past"],
     ["a day too far ahead", { day: "2026-12-10", pitches: 60 }, {}, "at most 14 days before"],
-    ["no more than the books leave", { day: TODAY, pitches: 20 }, {}, "at most 20 on Wed 25 Nov already"],
+    [
+      "no more than the books leave",
+      { day: TODAY, pitches: 20 },
+      {},
+      "20 in all on Wed 25 Nov needs no override",
+    ],
+    [
+      "no more than is on the day already",
+      { day: TODAY, pitches: 30 },
+      { byTheBook: 0, already: 30 },
+      "30 in all",
+    ],
     [
       "an age without a published limit",
       { day: TODAY, pitches: 60 },

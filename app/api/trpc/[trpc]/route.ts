@@ -13,6 +13,8 @@ async function handle(request: Request): Promise<Response> {
     router: appRouter,
     createContext: requestContext,
     maxBatchSize: 10,
+    /* A question that carries a whole book is too long for an address. */
+    allowMethodOverride: true,
     onError: ({ error, path }) => reportFault(error, path ?? "unknown"),
   });
 }
