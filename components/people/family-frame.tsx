@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import { FamilyShell } from "@/components/shell/family-shell";
 import type { Theme } from "@/components/shell/theme";
+import { ThrowDeskPart } from "@/components/throwing/throw-desk";
 import { Notice } from "@/components/ui/notice";
 import { AthleteSwitch } from "./athlete-switch";
 import { Cautions } from "./cautions";
@@ -43,12 +44,14 @@ export function FamilyFrame({ me, athlete, theme, children }: FamilyFrameProps) 
       account={<OwnMenu name={me.name} role={athlete.isSelf ? "Athlete" : "Guardian"} ways={ways} />}
       footer={<Cautions academyName={me.academyName} isDemo={me.isDemo} />}
     >
-      {athlete.hasLeft ? (
-        <Notice kind="info" title={`${athlete.givenName} has left the academy.`} isStatic>
-          The season and past reviews stay to read. Nothing new is sent or booked.
-        </Notice>
-      ) : null}
-      {children}
+      <ThrowDeskPart personId={me.personId}>
+        {athlete.hasLeft ? (
+          <Notice kind="info" title={`${athlete.givenName} has left the academy.`} isStatic>
+            The season and past reviews stay to read. Nothing new is sent or booked.
+          </Notice>
+        ) : null}
+        {children}
+      </ThrowDeskPart>
     </FamilyShell>
   );
 }

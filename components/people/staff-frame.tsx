@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import { StaffShell } from "@/components/shell/staff-shell";
 import type { Theme } from "@/components/shell/theme";
+import { ThrowDeskPart } from "@/components/throwing/throw-desk";
 import { Cautions } from "./cautions";
 import { firstFamilyScreenOf } from "./first-screen";
 import { GoTo } from "./go-to";
@@ -53,7 +54,7 @@ export function StaffFrame({ me, theme, children }: { me: Me; theme: Theme; chil
       account={<OwnMenu name={me.name} role={roleWords(me)} ways={ways} />}
       footer={<Cautions academyName={me.academyName} isDemo={me.isDemo} />}
     >
-      {children}
+      <ThrowDeskPart personId={me.personId}>{children}</ThrowDeskPart>
     </StaffShell>
   );
 }

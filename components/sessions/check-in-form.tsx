@@ -1,8 +1,10 @@
 "use client";
 import { useState } from "react";
+import { gameOf, inningsProblem, NO_DRAFT } from "@/components/throwing/game-draft";
+import type { ThrowsToLog } from "@/components/throwing/kept-throws";
+import { YesOrNo } from "@/components/throwing/yes-or-no";
 import { Button } from "@/components/ui/button";
 import { Form, FormActions } from "@/components/ui/form";
-import { RadioChoice } from "@/components/ui/radio-choice";
 import type { Answers } from "@/components/wire/answers";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
@@ -16,13 +18,13 @@ type Athlete = Answers["sessions"]["forStaff"]["athletes"][number];
 /** What a {@link CheckInForm} takes. */
 export interface CheckInFormProps {
   sessionId: string;
-  athlete: Pick<Athlete, "athleteId" | "givenName" | "today" | "unreportedSince">;
+  athlete: Pick<Athlete, "athleteId" | "givenName" | "today" | "unreportedSince" | "teams">;
 }
 
 interface CheckIn {
   sessionId: string;
   athleteId: string;
-  throws: { thrownOn: CalendarDay; kind: AskedThrows["kind"]; pitches: number }[];
+  throws: { thrownOn: CalendarDay; kind: AskedThrows["kind"]; pitches: number; game: ThrowsToLog["game"] }[];
   pain: ToldPain | null;
 }
 
@@ -47,11 +49,11 @@ export function CheckInForm({ sessionId, athlete }: CheckInFormProps) {
         question={`Thrown since ${since}?`}
         value={thrown && thrown.length > 0}
         onChange={(isYes) =>
-          setThrown(isYes ? [{ key: 1, thrownOn: today, kind: "game", pitches: null }] : [])
+          setThrown(isYes ? [{ key: 1, thrownOn: today, kind: "game", pitches: null, game: NO_DRAFT }] : [])
         }
       />
       {thrown && thrown.length > 0 ? (
-        <ThrownSince throws={thrown} today={today} onChange={setThrown} />
+        <ThrownSince throws={thrown} today={today} teams={athlete.teams} onChange={setThrown} />
       ) : null}
       <YesOrNo question="Does anything hurt?" value={hurts} onChange={setHurts} />
       {hurts ? <PainFields pain={pain} today={today} onChange={setPain} /> : null}
@@ -69,27 +71,11 @@ export function CheckInForm({ sessionId, athlete }: CheckInFormProps) {
   );
 }
 
-const YES_NO = [
-  { value: "no", label: "No" },
-  { value: "yes", label: "Yes" },
-];
-
-function YesOrNo(props: { question: string; value: boolean | null; onChange: (isYes: boolean) => void }) {
-  const { question, value, onChange } = props;
-  const answer = value === null ? null : YES_NO[Number(value)]?.value;
-  return (
-    <RadioChoice
-      label={question}
-      options={YES_NO}
-      value={answer ?? null}
-      onChange={(chosen) => onChange(chosen === "yes")}
-    />
-  );
-}
-
-/** The throws that have a number. */
+/** The throws that have a number, and innings that can be read. */
 function counted(throws: readonly AskedThrows[]): CheckIn["throws"] {
-  return throws.flatMap(({ thrownOn, kind, pitches }) =>
-    pitches === null ? [] : [{ thrownOn, kind, pitches }],
+  return throws.flatMap(({ thrownOn, kind, pitches, game }) =>
+    pitches === null || inningsProblem(game.innings)
+      ? []
+      : [{ thrownOn, kind, pitches, game: gameOf(kind, game) }],
   );
 }

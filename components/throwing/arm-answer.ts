@@ -42,6 +42,13 @@ export interface LogRow {
   thrownOn: CalendarDay;
   kind: ThrowKind;
   pitches: number;
+  outs: number | null;
+  inningsCaught: number | null;
+  pitchesAtLastBatter: number | null;
+  intentionalWalks: number;
+  teamId: string | null;
+  teamName: string;
+  opponent: string;
   note: string;
   byName: string;
   reportedAtMs: number;
@@ -71,7 +78,18 @@ export interface ThrowingAnswer {
   books: readonly BookAnswer[];
   pain: PainAnswer;
   log: readonly LogRow[];
-  outings: readonly { id: string; plannedOn: CalendarDay; pitches: number }[];
+  outings: readonly {
+    id: string;
+    plannedOn: CalendarDay;
+    pitches: number;
+    teamId: string | null;
+    teamName: string | null;
+  }[];
+  teams: {
+    teams: readonly { id: string; name: string; bookName: string; hasEnded: boolean }[];
+    mayManage: boolean;
+    books: readonly { id: string; name: string }[];
+  };
   weeks: readonly WeekOfThrows[];
   /** Which mound work counts, in a sentence. */
   reading: string;

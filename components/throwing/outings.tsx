@@ -5,6 +5,7 @@ import { ConfirmDialog } from "@/components/ui/confirm-dialog";
 import { DateField } from "@/components/ui/date-field";
 import { Form, FormActions, FormRow } from "@/components/ui/form";
 import { NumberField } from "@/components/ui/number-field";
+import { SelectField } from "@/components/ui/select-field";
 import { StateMark } from "@/components/ui/state-mark";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
@@ -13,6 +14,7 @@ import { PLAUSIBLE_MAX_PITCHES } from "@/server/domain/throwing/validate-entry";
 import { addDays, type CalendarDay } from "@/server/domain/time/calendar-day";
 import { dayInWords } from "@/server/domain/time/words";
 import type { ThrowingAnswer } from "./arm-answer";
+import type { TeamChoice } from "./game-fields";
 import styles from "./throwing-page.module.css";
 
 /** The games and showcases that are coming, so that the days before them keep room. */
@@ -20,10 +22,12 @@ export function Outings({
   athleteId,
   today,
   outings,
+  teams,
 }: {
   athleteId: string;
   today: CalendarDay;
   outings: ThrowingAnswer["outings"];
+  teams: readonly TeamChoice[];
 }) {
   return (
     <>
@@ -33,14 +37,14 @@ export function Outings({
             <li key={outing.id}>
               <StateMark
                 kind="outing"
-                label={`${dayInWords(outing.plannedOn)}, ${outing.pitches} pitches planned`}
+                label={`${dayInWords(outing.plannedOn)}, ${outing.pitches} pitches planned${outing.teamName ? `, ${outing.teamName}` : ""}`}
               />
               <CancelOuting outing={outing} />
             </li>
           ))}
         </ul>
       ) : null}
-      <PlanOuting athleteId={athleteId} today={today} />
+      <PlanOuting athleteId={athleteId} today={today} teams={teams.filter((team) => !team.hasEnded)} />
     </>
   );
 }
@@ -70,14 +74,22 @@ function CancelOuting({ outing }: { outing: ThrowingAnswer["outings"][number] })
   );
 }
 
-function PlanOuting({ athleteId, today }: { athleteId: string; today: CalendarDay }) {
+interface Plan {
+  athleteId: string;
+  plannedOn: CalendarDay;
+  pitches: number;
+  teamId: string | null;
+}
+
+const NO_TEAM = { value: "", label: "No team" };
+
+function PlanOuting(props: { athleteId: string; today: CalendarDay; teams: readonly TeamChoice[] }) {
+  const { athleteId, today, teams } = props;
+  const [teamId, setTeamId] = useState<string | null>(null);
   const [plannedOn, setPlannedOn] = useState<CalendarDay | null>(null);
   const [pitches, setPitches] = useState<number | null>(null);
   const [errors, setErrors] = useState<Record<string, string>>({});
-  const plan = useCommand(
-    (api, input: { athleteId: string; plannedOn: CalendarDay; pitches: number }, once) =>
-      api.throwing.planOuting.mutate(input, once),
-  );
+  const plan = useCommand((api, input: Plan, once) => api.throwing.planOuting.mutate(input, once));
 
   async function submit() {
     const missing = {
@@ -86,7 +98,7 @@ function PlanOuting({ athleteId, today }: { athleteId: string; today: CalendarDa
     };
     setErrors(missing);
     if (plannedOn === null || pitches === null) return;
-    if (!(await plan.run({ athleteId, plannedOn, pitches }))) return;
+    if (!(await plan.run({ athleteId, plannedOn, pitches, teamId }))) return;
     setPlannedOn(null);
     setPitches(null);
   }
@@ -111,6 +123,15 @@ function PlanOuting({ athleteId, today }: { athleteId: string; today: CalendarDa
           min={1}
           max={PLAUSIBLE_MAX_PITCHES}
         />
+        {teams.length > 0 ? (
+          <SelectField
+            label="For the team"
+            options={[NO_TEAM, ...teams.map((team) => ({ value: team.id, label: team.name }))]}
+            isOptional
+            value={teamId ?? NO_TEAM.value}
+            onChange={(chosen) => setTeamId(chosen || null)}
+          />
+        ) : null}
       </FormRow>
       <FormActions>
         <Button type="submit" isPending={plan.pending}>

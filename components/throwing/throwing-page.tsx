@@ -10,6 +10,7 @@ import { Outings } from "./outings";
 import { PainBanner } from "./pain-banner";
 import { PainRecord } from "./pain-record";
 import { ReportPain } from "./report-pain";
+import { Teams } from "./teams";
 import { ThrowList } from "./throw-list";
 import styles from "./throwing-page.module.css";
 import { YearOfThrows } from "./year-of-throws";
@@ -19,7 +20,7 @@ const ROWS_SHOWN = 10;
 
 /** One arm's throwing: log first, then the book's answer, outings, the log, pain and the year. */
 export function ThrowingPage({ view, place }: { view: ThrowingAnswer; place?: ReactNode }) {
-  const { athlete, arm, books, pain, log, outings, today, weeks, reading, load } = view;
+  const { athlete, arm, books, pain, log, outings, today, weeks, reading, load, teams } = view;
   return (
     <>
       <PageHeading
@@ -30,7 +31,7 @@ export function ThrowingPage({ view, place }: { view: ThrowingAnswer; place?: Re
       <PainBanner athlete={athlete} pain={pain} today={today} />
       <div className={styles.halves}>
         <Section title="Log throws" id="log">
-          <LogThrows athleteId={athlete.athleteId} today={today} usualKind={log[0]?.kind ?? "game"} />
+          <LogThrows athlete={athlete} today={today} usualKind={log[0]?.kind ?? "game"} teams={teams.teams} />
         </Section>
         <Section title="Throwing today">
           <ArmToday arm={arm} />
@@ -40,14 +41,17 @@ export function ThrowingPage({ view, place }: { view: ThrowingAnswer; place?: Re
         </Section>
       </div>
       <Section title="Outings ahead" {...countOf(outings)}>
-        <Outings athleteId={athlete.athleteId} today={today} outings={outings} />
+        <Outings athleteId={athlete.athleteId} today={today} outings={outings} teams={teams.teams} />
+      </Section>
+      <Section title="Teams" {...countOf(teams.teams.filter((team) => !team.hasEnded))}>
+        <Teams athleteId={athlete.athleteId} teams={teams} />
       </Section>
       <Section title="The log" aside="Twelve months">
-        <ThrowList rows={log.slice(0, ROWS_SHOWN)} today={today} />
+        <ThrowList rows={log.slice(0, ROWS_SHOWN)} teams={teams.teams} today={today} />
         {log.length > ROWS_SHOWN ? (
           <details className={styles.more}>
             <summary>{log.length - ROWS_SHOWN} earlier entries</summary>
-            <ThrowList rows={log.slice(ROWS_SHOWN)} today={today} />
+            <ThrowList rows={log.slice(ROWS_SHOWN)} teams={teams.teams} today={today} />
           </details>
         ) : null}
       </Section>

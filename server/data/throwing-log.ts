@@ -100,6 +100,15 @@ export async function findThrowEntry(db: Db, entryId: string) {
   return { ...row, isReplaced: later !== undefined };
 }
 
+/** The entry that came in under a key, or null: see `importKeyOf` and `keptKeyOf`. */
+export async function entryByImportKey(db: Db, importKey: string): Promise<string | null> {
+  const [row] = await db
+    .select({ id: throwEntry.id })
+    .from(throwEntry)
+    .where(eq(throwEntry.importKey, importKey));
+  return row?.id ?? null;
+}
+
 /** What access needs of the athlete a log row is about, or null when there is no such row. */
 export async function throwEntryScope(db: Db, entryId: string): Promise<AthleteScope | null> {
   const row = await findThrowEntry(db, entryId);

@@ -1,7 +1,8 @@
 import { eq } from "drizzle-orm";
 import { describe, expect, it } from "vitest";
 import { painReport, throwEntry } from "@/db/schema/throwing";
-import { makeAcademy, WHO } from "../helpers/academy";
+import { instantOf } from "@/server/domain/time/calendar-day";
+import { makeAcademy, WHO, ZONE } from "../helpers/academy";
 import { refused } from "../helpers/refuses";
 import { bookBullpen, told } from "../helpers/throwing-desk";
 
@@ -110,7 +111,7 @@ describe("pain told with a game", () => {
     await bookBullpen(academy, "2026-11-30");
     const guardian = await academy.as(WHO.guardian);
     const { arm } = await guardian.throwing.log({ ...GAME, game: SAID, pain: PAIN });
-    expect(arm.marks).toContainEqual(expect.objectContaining({ kind: "stop" }));
+    expect(arm.marks).toContainEqual(expect.objectContaining({ kind: "pain" }));
     expect(await academy.db.select().from(painReport)).toMatchObject([{ athleteId: CHILD, feltOn: TODAY }]);
     expect(await told(academy, "pain_reported")).toEqual([WHO.coach, WHO.guardian]);
     expect(await told(academy, "session_without_room")).toEqual([WHO.coach, WHO.guardian]);
@@ -124,6 +125,41 @@ describe("pain told with a game", () => {
     const academy = await makeAcademy();
     const guardian = await academy.as(WHO.guardian);
     await refused(academy, () => guardian.throwing.log({ ...game, pain }), { code: "UNPROCESSABLE_CONTENT" });
+  });
+});
+
+describe("throws that a device kept", () => {
+  const KEPT = { ...GAME, game: SAID, pain: PAIN, keptId: "11111111-1111-4111-8111-111111111111" };
+
+  it("are on the log once, however often and however late they come, and so is their pain", async () => {
+    const academy = await makeAcademy();
+    const once = await (await academy.as(WHO.guardian, "request")).throwing.log(KEPT);
+    const before = academy.snapshot();
+    const again = await (await academy.as(WHO.guardian, "request")).throwing.log(KEPT);
+    expect(again).toEqual(once);
+    expect(academy.snapshot()).toBe(before);
+    academy.clock.ms += 30 * 86_400_000;
+    const late = await (await academy.as(WHO.guardian)).throwing.log(KEPT);
+    expect(late.entryId).toBe(once.entryId);
+    expect(academy.snapshot()).toBe(before);
+  });
+
+  it("stay corrected when they come again", async () => {
+    const academy = await makeAcademy();
+    const guardian = await academy.as(WHO.guardian);
+    const { entryId } = await guardian.throwing.log({ ...KEPT, pain: null });
+    await guardian.throwing.correct({ entryId, thrownOn: TODAY, kind: "game", pitches: 12 });
+    const before = academy.snapshot();
+    await guardian.throwing.log({ ...KEPT, pain: null });
+    expect(academy.snapshot()).toBe(before);
+  });
+
+  it("of one athlete do not hide those of another", async () => {
+    const academy = await makeAcademy();
+    const guardian = await academy.as(WHO.guardian);
+    await guardian.throwing.log(KEPT);
+    await guardian.throwing.log({ ...KEPT, athleteId: WHO.teen.athleteId });
+    expect(await academy.db.select().from(throwEntry)).toHaveLength(2);
   });
 });
 
@@ -154,6 +190,7 @@ describe("a game that is told at a check-in", () => {
   it("takes what a game says, and writes nothing at all when that cannot be", async () => {
     const { academy, own, foreign } = await withTeams();
     await bookBullpen(academy, TODAY);
+    academy.clock.ms = instantOf(TODAY, 17 * 60 + 5, ZONE);
     const coach = await academy.as(WHO.coach);
     const asked = (teamId: string) =>
       coach.sessions.checkIn({

@@ -155,7 +155,9 @@ describe("outings", () => {
     const plan = { athleteId: CHILD, plannedOn: "2026-11-27", pitches: 60 };
     const { outingId } = await guardian.throwing.planOuting(plan);
     const planned = await guardian.throwing.view({ athleteId: CHILD });
-    expect(planned.outings).toEqual([{ id: outingId, plannedOn: "2026-11-27", pitches: 60 }]);
+    expect(planned.outings).toEqual([
+      { id: outingId, plannedOn: "2026-11-27", pitches: 60, teamId: null, teamName: null },
+    ]);
     expect(planned.arm.words).toBe("at most 35 by the book");
     const stranger = await academy.as(WHO.otherGuardian);
     await refused(academy, () => stranger.throwing.cancelOuting({ outingId }), { code: "NOT_FOUND" });

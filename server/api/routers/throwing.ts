@@ -7,12 +7,14 @@ import { keepRemark } from "@/server/data/remarks";
 import { teamsOf } from "@/server/data/teams";
 import {
   cancelOuting,
+  entryByImportKey,
   findThrowEntry,
   insertOuting,
   outingScope,
   throwEntryScope,
 } from "@/server/data/throwing-log";
 import { Refusal } from "@/server/domain/errors/refusal";
+import { keptKeyOf } from "@/server/domain/throwing/import-key";
 import { clearanceRefusals, EXAMINED_BY_MAX_LENGTH, PAIN_KINDS } from "@/server/domain/throwing/pain";
 import { outingProblem } from "@/server/domain/throwing/planned-outing";
 import { clearanceRefusalInWords } from "@/server/domain/throwing/refusal-in-words";
@@ -33,7 +35,7 @@ const id = z.string().min(1).max(60);
 const day = z.iso.date();
 const note = z.string().max(1000).optional();
 const pain = painInput.nullable().default(null);
-const logged = z.strictObject({ entryId: z.string(), arm: armAnswer });
+const loggedAnswer = z.strictObject({ entryId: z.string(), arm: armAnswer });
 
 const ofAthlete = (db: Scope["db"], input: { athleteId: string }) => athleteScope(db, input.athleteId);
 
@@ -49,21 +51,32 @@ export const throwingRouter = router({
 
   /**
    * Writes throws of today or an earlier day, with what a game says; 0 says that nothing was thrown. Pain told with them
-   * stops all throwing in the same step.
+   * stops all throwing in the same step. What a device kept and sends again, however late, is on the log once.
    */
   log: command({
     action: "throwing.log",
-    input: z.strictObject({ athleteId: id, ...throwsInput, pain, note }),
-    output: logged,
+    input: z.strictObject({
+      athleteId: id,
+      ...throwsInput,
+      pain,
+      note,
+      keptId: z.uuid().nullable().default(null),
+    }),
+    output: loggedAnswer,
     athlete: ofAthlete,
-    run: (scope, { athleteId: _, pain: told, ...entry }) => log(scope, entry, told),
+    async run(scope, { athleteId, pain: told, keptId, ...entry }) {
+      if (keptId === null) return log(scope, entry, told);
+      const importKey = keptKeyOf(athleteId, keptId);
+      const there = await entryByImportKey(scope.db, importKey);
+      return there ? logged(scope, there) : log(scope, { ...entry, importKey }, told);
+    },
   }),
 
   /** Corrects an entry by a new row; the old one stays on record. */
   correct: command({
     action: "throwing.log",
     input: z.strictObject({ entryId: id, ...throwsInput, note }),
-    output: logged,
+    output: loggedAnswer,
     athlete: (db, input) => throwEntryScope(db, input.entryId),
     async run(scope, { entryId, ...entry }) {
       const before = await findThrowEntry(scope.db, entryId);
@@ -159,11 +172,19 @@ async function log(
   scope: Scope,
   thrown: TakenThrows,
   told: z.output<typeof pain>,
-): Promise<z.output<typeof logged>> {
-  const { db, nowMs, athlete, today } = scope;
+): Promise<z.output<typeof loggedAnswer>> {
+  const { db, nowMs, athlete } = scope;
   const entryId = await appendThrows(scope, thrown);
   if (told) await stopForPain(scope, told);
   await tellOfSessionsWithoutRoom(db, athlete.athleteId, nowMs);
+  return logged(scope, entryId);
+}
+
+/** An entry that is on the log, and how the arm stands with it. */
+async function logged(
+  { db, nowMs, athlete, today }: Scope,
+  entryId: string,
+): Promise<z.output<typeof loggedAnswer>> {
   const arm = await armOf(db, athlete.athleteId, nowMs);
   return { entryId, arm: answerFor({ ...arm, day: today }) };
 }

@@ -4,6 +4,7 @@ import { bookingAthletes, staffNames } from "@/server/data/booking-people";
 import { correctionsOf } from "@/server/data/corrections";
 import { checkInsOf, type KeptLogLine, logLinesOf, plannedCorrectionIds } from "@/server/data/session-logs";
 import type { SessionCard } from "@/server/data/sessions";
+import { teamsOf } from "@/server/data/teams";
 import { plannedNow, plannedNowInWords } from "@/server/domain/calendar/planned-now";
 import { SESSION_ACTS, stepSession } from "@/server/domain/calendar/session-state";
 import { isOfAge } from "@/server/domain/people/person";
@@ -32,6 +33,8 @@ export const staffView = z.strictObject({
       plannedPitches: z.number(),
       now: armNow.nullable(),
       unreportedSince: z.string().nullable(),
+      /** What a game told at the check-in can be for. */
+      teams: z.array(z.strictObject({ id: z.string(), name: z.string(), hasEnded: z.boolean() })),
       checkIn: z
         .strictObject({
           thrownSince: z.boolean(),
@@ -81,6 +84,9 @@ export async function viewForStaff(scope: Scope, card: SessionCard): Promise<z.i
       today: arm?.today ?? dayOf(nowMs, card.zone),
       now: arm ? shownNow(arm, card.id, own.athleteId) : null,
       unreportedSince: arm?.lastReportedOn ?? null,
+      teams: (await teamsOf(db, own.athleteId)).map(({ id, name, endedAtMs }) => ({
+        ...{ id, name, hasEnded: endedAtMs !== null },
+      })),
       checkIn: asked ? (checkIn as Omit<typeof asked, "athleteId">) : null,
       corrections: await correctionsFor(scope, own.athleteId, planned),
       log: lineOf(lines, own.athleteId),

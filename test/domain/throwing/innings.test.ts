@@ -19,12 +19,24 @@ describe("innings as they are typed", () => {
     expect(outsOfInnings(typed)).toBe(outs);
   });
 
-  it.each(["", " ", "two", "2.5", "2.33", "2 3/3", "1/2", "21/3", "-1", "2,1", ".1", "1e3", "2 1/3 innings", "9999"])(
-    "%j says no innings",
-    (typed) => {
-      expect(outsOfInnings(typed)).toBeNull();
-    },
-  );
+  it.each([
+    "",
+    " ",
+    "two",
+    "2.5",
+    "2.33",
+    "2 3/3",
+    "1/2",
+    "21/3",
+    "-1",
+    "2,1",
+    ".1",
+    "1e3",
+    "2 1/3 innings",
+    "9999",
+  ])("%j says no innings", (typed) => {
+    expect(outsOfInnings(typed)).toBeNull();
+  });
 
   it("are read back as they were written, for every number of outs", () => {
     fc.assert(
