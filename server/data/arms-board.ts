@@ -52,12 +52,21 @@ export async function armsForBoard(
 }
 
 type ArmRow = BoardRows["arms"][number];
-type Grouped = { [Name in Exclude<keyof BoardRows, "arms">]: ReadonlyMap<string, BoardRows[Name]> };
+type Grouped = {
+  [Name in Exclude<keyof BoardRows, "arms" | "teamBooks">]: ReadonlyMap<string, BoardRows[Name]>;
+};
 type Known = Grouped & { reading: ThrowReading };
 
-function byAthlete({ arms: _, ...rows }: BoardRows, reading: ThrowReading): Known {
-  const grouped = Object.entries(rows).map(([name, each]) => [name, grouping(each)]);
-  return { ...(Object.fromEntries(grouped) as Grouped), reading };
+function byAthlete(rows: BoardRows, reading: ThrowReading): Known {
+  return {
+    reading,
+    entries: grouping(rows.entries),
+    outings: grouping(rows.outings),
+    booked: grouping(rows.booked),
+    reports: grouping(rows.reports),
+    clearances: grouping(rows.clearances),
+    overrides: grouping(rows.overrides),
+  };
 }
 
 function grouping<Row extends { athleteId: string }>(rows: readonly Row[]): Map<string, Row[]> {
