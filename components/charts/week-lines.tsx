@@ -26,7 +26,7 @@ export interface WeekLinesProps {
   table: ReactNode;
 }
 
-const DASHES = ["0", "7 4", "1 4"];
+const DASHES = ["0", "7 4", "0.1 5"];
 
 /** Figures by week as lines that differ by their dash; a week without a figure leaves a gap. */
 export function WeekLines({ title, weeks, lines, inWords, table }: WeekLinesProps) {

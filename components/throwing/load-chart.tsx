@@ -43,6 +43,7 @@ export function LoadChart({ weeks }: { weeks: readonly LoadOfWeek[] }) {
           columns={COLUMNS}
           rows={weeks.toReversed()}
           rowKey={(week) => week.weekOf}
+          onPhone="scroll"
         />
       }
     />

@@ -32,6 +32,7 @@ export function LoadEffort({ weeks }: { weeks: readonly EffortOfWeek[] }) {
         columns={COLUMNS}
         rows={weeks.toReversed()}
         rowKey={(week) => week.weekOf}
+        onPhone="scroll"
       />
     </Disclosure>
   );

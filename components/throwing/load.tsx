@@ -36,23 +36,25 @@ export function Load({ load }: { load: LoadAnswer }) {
 function LoadDays({ days }: Pick<LoadAnswer, "days">) {
   return (
     <Disclosure summary="Day by day, the last 28 days on the log">
-      <Table
-        caption="Throws a day, of whatever kind"
-        isCaptionHidden
-        columns={[
-          {
-            key: "day",
-            heading: "Day",
-            isRowHeading: true,
-            isFit: true,
-            cell: ({ day }) => dayInWords(day),
-          },
-          { key: "throws", heading: "Throws", align: "number", isFit: true, cell: ({ throws }) => throws },
-        ]}
-        rows={days}
-        rowKey={({ day }) => day}
-        onPhone="scroll"
-      />
+      <div className={styles.narrow}>
+        <Table
+          caption="Throws a day, of whatever kind"
+          isCaptionHidden
+          columns={[
+            {
+              key: "day",
+              heading: "Day",
+              isRowHeading: true,
+              isFit: true,
+              cell: ({ day }) => dayInWords(day),
+            },
+            { key: "throws", heading: "Throws", align: "number", isFit: true, cell: ({ throws }) => throws },
+          ]}
+          rows={days}
+          rowKey={({ day }) => day}
+          onPhone="scroll"
+        />
+      </div>
     </Disclosure>
   );
 }

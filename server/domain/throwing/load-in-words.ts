@@ -52,18 +52,18 @@ function inningsSentences({ outs, gamesWithoutOuts }: TwelveMonths): string[] {
 export function monthsOffInWords(off: MonthsOff | null): string[] {
   if (off === null) return ["No whole calendar month is on the log yet, so none is counted as off."];
   const { fromMonth, toMonth, monthsOnRecord } = off;
-  const span = fromMonth === toMonth ? "" : ` to ${monthInWords(toMonth)}`;
-  const months = counted(monthsOnRecord, "whole month", "whole months");
+  const span = `${monthInWords(fromMonth)}${fromMonth === toMonth ? "" : ` to ${monthInWords(toMonth)}`}`;
   const isShort = monthsOnRecord < 12;
   return [
-    `${monthInWords(fromMonth)}${span}, ${months}: ${free(off.withoutCompetition)} without a pitch in games, live at-bats and showcases, ${free(off.withoutThrowing)} without any throw.`,
+    `Whole months off from games, live at-bats and showcases, ${span}: ${free(off.withoutCompetition, monthsOnRecord)}.`,
+    `Whole months off from all throwing: ${free(off.withoutThrowing, monthsOnRecord)}.`,
     ...(isShort ? ["Months that the log does not cover whole are not counted."] : []),
   ];
 }
 
-function free({ months, longestRun }: FreeMonths): string {
-  if (months === 0) return "none";
-  return longestRun > 1 ? `${months} (${longestRun} in a row)` : String(months);
+function free({ months, longestRun }: FreeMonths, of: number): string {
+  const share = `${months === 0 ? "none" : months} of ${of}`;
+  return longestRun > 1 ? `${share} (${longestRun} in a row)` : share;
 }
 
 function counted(count: number, one: string, many: string): string {

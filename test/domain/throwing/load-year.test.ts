@@ -67,9 +67,14 @@ describe("load in words", () => {
   it("says the months off with the longest run, and that others are not counted", () => {
     const entries = [entry(["2026-05-31", 40]), entry(["2026-07-04", 20, "bullpen"])];
     expect(monthsOffInWords(monthsOff(entries, TODAY))).toEqual([
-      "June 2026 to October 2026, 5 whole months: 5 (5 in a row) without a pitch in games, live at-bats and showcases, 4 (3 in a row) without any throw.",
+      "Whole months off from games, live at-bats and showcases, June 2026 to October 2026: 5 of 5 (5 in a row).",
+      "Whole months off from all throwing: 4 of 5 (3 in a row).",
       "Months that the log does not cover whole are not counted.",
     ]);
+    const played = ["2026-09-30", "2026-10-04"].map((day) => entry([day, 20]));
+    expect(monthsOffInWords(monthsOff(played, TODAY))[0]).toBe(
+      "Whole months off from games, live at-bats and showcases, October 2026: none of 1.",
+    );
     expect(monthsOffInWords(null)).toEqual([
       "No whole calendar month is on the log yet, so none is counted as off.",
     ]);
