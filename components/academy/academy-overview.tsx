@@ -46,6 +46,11 @@ function placesOf({ settings, counts, checkpoints }: Overview): Place[] {
       now: `${counted(checkpoints, "thing")} to look at in a delivery, with cues and drills`,
     },
     {
+      href: "/academy/books",
+      label: "Rule books",
+      now: "The limits that arms go by, with their sources, and which mound work counts",
+    },
+    {
       href: "/academy/settings",
       label: "Settings",
       now: `Reviews promised within ${promiseInWords(settings)}; at most ${settings.maxOpenCorrections} corrections open at a time`,

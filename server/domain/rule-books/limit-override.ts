@@ -17,15 +17,19 @@ export interface OverrideRow {
 
 /**
  * The overrides that stand, by day: the latest of each day, and none where the latest took it back. Of two made in the
- * same millisecond the one given last stands.
+ * same millisecond the one with the later id stands, in whatever order they are read.
  */
 export function standingOverrides<Row extends OverrideRow>(rows: readonly Row[]): Row[] {
   const latest = new Map<CalendarDay, Row>();
   for (const row of rows) {
     const before = latest.get(row.day);
-    if (!before || row.atMs >= before.atMs) latest.set(row.day, row);
+    if (!before || isLater(row, before)) latest.set(row.day, row);
   }
   return [...latest.values()].filter((row) => row.pitches > 0).toSorted((a, b) => a.day.localeCompare(b.day));
+}
+
+function isLater(row: OverrideRow, before: OverrideRow): boolean {
+  return row.atMs === before.atMs ? row.id > before.id : row.atMs > before.atMs;
 }
 
 /** What an override is held against. */

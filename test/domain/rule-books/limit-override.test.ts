@@ -54,6 +54,11 @@ describe("the overrides that stand", () => {
     expect(standingOverrides(rows.toReversed()).map(({ id }) => id)).toEqual(["b", "c"]);
   });
 
+  it("are the same in whatever order rows of one millisecond are read", () => {
+    const rows = [row("a", TODAY, 50, 1), row("b", TODAY, 0, 1)];
+    expect(standingOverrides(rows)).toEqual(standingOverrides(rows.toReversed()));
+  });
+
   it("leave out a day whose latest took it back, until it is overridden anew", () => {
     const rows = [row("a", TODAY, 50, 1), row("b", TODAY, 0, 2)];
     expect(standingOverrides(rows)).toEqual([]);

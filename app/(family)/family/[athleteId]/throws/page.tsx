@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { Overrides } from "@/components/throwing/overrides";
 import { ThrowingPage } from "@/components/throwing/throwing-page";
 import { read } from "@/server/api/page-caller";
 
@@ -8,5 +9,11 @@ export const metadata: Metadata = { title: "Throws" };
 export default async function ThrowsPage({ params }: { params: Promise<{ athleteId: string }> }) {
   const { athleteId } = await params;
   const view = await read((api) => api.throwing.view({ athleteId }));
-  return <ThrowingPage view={view} />;
+  const overrides = await read((api) => api.ruleBooks.overrides({ athleteId }));
+  return (
+    <>
+      <ThrowingPage view={view} />
+      <Overrides athlete={view.athlete} today={view.today} answer={overrides} />
+    </>
+  );
 }

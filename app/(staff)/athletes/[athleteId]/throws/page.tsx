@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { Overrides } from "@/components/throwing/overrides";
 import { ThrowingPage } from "@/components/throwing/throwing-page";
 import { read } from "@/server/api/page-caller";
 
@@ -9,6 +10,12 @@ export const metadata: Metadata = { title: "Throws" };
 export default async function StaffThrowsPage({ params }: { params: Promise<{ athleteId: string }> }) {
   const { athleteId } = await params;
   const view = await read((api) => api.throwing.view({ athleteId }));
+  const overrides = await read((api) => api.ruleBooks.overrides({ athleteId }));
   const place = <Link href={`/athletes/${athleteId}`}>{view.athlete.name}</Link>;
-  return <ThrowingPage view={view} place={place} />;
+  return (
+    <>
+      <ThrowingPage view={view} place={place} />
+      <Overrides athlete={view.athlete} today={view.today} answer={overrides} />
+    </>
+  );
 }
