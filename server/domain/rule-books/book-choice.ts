@@ -15,12 +15,17 @@ export interface BookState {
 
 /**
  * Why a book is not offered to athletes and teams, or null when it is: it was put aside; it is a dated sample, or a
- * copy of one, that no admin has confirmed as current; or it only advises, and could leave an arm without any limit.
+ * copy of one, that no admin has confirmed as current; or it limits neither
+ * pitches nor innings, and could leave an arm without any number.
  */
 export function whyNotOffered({ book, isArchived, isConfirmed }: BookState): NotOffered | null {
   if (isArchived) return "archived";
   if (book.sampleYear !== null && !isConfirmed) return "not_confirmed";
-  return book.rules.some((rule) => rule.level === "limit") ? null : "no_limits";
+  return book.rules.some(limitsADay) ? null : "no_limits";
+}
+
+function limitsADay({ level, kind }: RuleBook["rules"][number]): boolean {
+  return level === "limit" && (kind === "pitch_count" || kind === "innings");
 }
 
 /**
@@ -34,5 +39,5 @@ export function notOfferedInWords(why: NotOffered): string {
 const WORDS: Record<NotOffered, string> = {
   not_confirmed: "It is a sample of a past year, and no admin has confirmed that it is current.",
   archived: "It was put aside.",
-  no_limits: "It advises only and sets no limit.",
+  no_limits: "It limits neither the pitches nor the innings of a day.",
 };

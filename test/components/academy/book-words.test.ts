@@ -2,15 +2,17 @@ import { describe, expect, it } from "vitest";
 import { previewInWords } from "@/components/academy/book-preview";
 import { bookStateInWords, bookUseInWords } from "@/components/academy/book-words";
 import { overrideInWords } from "@/components/throwing/overrides";
+import type { Answers } from "@/components/wire/answers";
 
-const BOOK = {
-  ...{ id: "rbk_1", name: "Ours", source: "A league", standing: "own", sampleYear: 2017, ages: "7 to 18" },
+const BOOK: Answers["ruleBooks"]["list"]["books"][number] = {
+  standing: "own",
+  ...{ id: "rbk_1", name: "Ours", source: "A league", sampleYear: 2017, ages: "7 to 18" },
   ...{ inForceFrom: "2017-01-01", version: 2, basedOnName: "A sample", isArchived: false },
   saved: { byName: "Ada Frost", atMs: Date.UTC(2026, 10, 25, 20) },
   confirmation: null,
   notOffered: "not_confirmed",
   use: { athletes: 0, teams: 0 },
-} as const;
+};
 
 describe("where a book stands", () => {
   it("is told line by line: its year, version and origin, and why it is not offered", () => {

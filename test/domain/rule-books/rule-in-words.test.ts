@@ -110,10 +110,12 @@ describe("a rule in sentences", () => {
   it("pitches: how rest is counted, finishing a batter, intentional walks", () => {
     const [rule] = USA_BASEBALL_2018.rules.filter((each) => each.kind === "pitch_count");
     if (rule?.kind !== "pitch_count") throw new Error("The guideline counts pitches.");
-    const league = {
+    const league: Rule = {
       ...rule,
-      ...{ restCountsFrom: "start_of_last_batter", finishesBatter: true, intentionalWalkPitches: 4 },
-    } as const;
+      restCountsFrom: "start_of_last_batter",
+      finishesBatter: true,
+      intentionalWalkPitches: 4,
+    };
     expect(ruleInSentences(league)).toEqual([
       "Rest is counted in full calendar days.",
       "Rest goes by the count at the start of the last batter, where it was written down.",
