@@ -44,6 +44,7 @@ export function LoadChart({ weeks }: { weeks: readonly LoadOfWeek[] }) {
           rows={weeks.toReversed()}
           rowKey={(week) => week.weekOf}
           onPhone="scroll"
+          isFrameFocusable
         />
       }
     />

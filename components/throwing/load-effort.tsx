@@ -33,6 +33,7 @@ export function LoadEffort({ weeks }: { weeks: readonly EffortOfWeek[] }) {
         rows={weeks.toReversed()}
         rowKey={(week) => week.weekOf}
         onPhone="scroll"
+        isFrameFocusable
       />
     </Disclosure>
   );

@@ -45,6 +45,8 @@ export interface TableProps<Row> {
   empty?: ReactNode;
   /** `stack` (the default) turns rows into labelled stacks on a phone, `scroll` keeps the grid and scrolls it. */
   onPhone?: "stack" | "scroll";
+  /** For a table that scrolls and holds nothing to be focused: its frame can be, so that the arrow keys scroll it. */
+  isFrameFocusable?: boolean;
 }
 
 /** Rows and columns with a caption. Roles are spelt out, because a browser drops them when rows become stacks. */
@@ -52,7 +54,7 @@ export function Table<Row>(props: TableProps<Row>) {
   const { caption, columns, rows, rowKey, isCurrent, empty, onPhone = "stack" } = props;
   const hasTotals = columns.some((column) => column.total !== undefined);
   return (
-    <div className={styles.frame}>
+    <div className={styles.frame} {...(props.isFrameFocusable ? focusable(caption) : {})}>
       <table role="table" className={joinClasses(styles.table, onPhone === "stack" && styles.stacked)}>
         <caption className={styles.caption}>
           {props.isCaptionHidden ? <VisuallyHidden>{caption}</VisuallyHidden> : caption}
@@ -98,6 +100,8 @@ export function Table<Row>(props: TableProps<Row>) {
     </div>
   );
 }
+
+const focusable = (label: string) => ({ role: "group", "aria-label": label, tabIndex: 0 });
 
 function Cell<Row>({ column, children }: { column: Column<Row>; children: ReactNode }) {
   if (column.isRowHeading) {
