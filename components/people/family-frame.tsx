@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import { FamilyShell } from "@/components/shell/family-shell";
 import type { Theme } from "@/components/shell/theme";
+import { RememberFamily } from "@/components/throwing/remember-family";
 import { ThrowDeskPart } from "@/components/throwing/throw-desk";
 import { Notice } from "@/components/ui/notice";
 import { AthleteSwitch } from "./athlete-switch";
@@ -41,9 +42,22 @@ export function FamilyFrame({ me, athlete, theme, children }: FamilyFrameProps) 
       homeHref={home}
       theme={theme}
       search={me.athletes.length > 1 ? <AthleteSwitch athletes={me.athletes} current={athlete} /> : null}
-      account={<OwnMenu name={me.name} role={athlete.isSelf ? "Athlete" : "Guardian"} ways={ways} />}
+      account={
+        <OwnMenu
+          personId={me.personId}
+          name={me.name}
+          role={athlete.isSelf ? "Athlete" : "Guardian"}
+          ways={ways}
+        />
+      }
       footer={<Cautions academyName={me.academyName} isDemo={me.isDemo} />}
     >
+      <RememberFamily
+        personId={me.personId}
+        athletes={me.athletes
+          .filter((each) => !each.hasLeft)
+          .map(({ athleteId, givenName }) => ({ athleteId, givenName }))}
+      />
       <ThrowDeskPart personId={me.personId}>
         {athlete.hasLeft ? (
           <Notice kind="info" title={`${athlete.givenName} has left the academy.`} isStatic>

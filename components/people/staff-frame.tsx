@@ -32,6 +32,7 @@ const BESIDES: readonly Place[] = [
   { href: "/academy/sites", label: "Sites and lanes", isForAdmins: true },
   { href: "/academy/hours", label: "Coaches' hours", isForAdmins: true },
   { href: "/academy/checkpoints", label: "Checkpoints", isForAdmins: true },
+  { href: "/academy/books", label: "Rule books", isForAdmins: true },
   { href: "/academy/rates", label: "Rates", isForAdmins: true },
   { href: "/academy/notices", label: "Notices", isForAdmins: true },
   { href: "/academy/settings", label: "Settings", isForAdmins: true },
@@ -51,7 +52,7 @@ export function StaffFrame({ me, theme, children }: { me: Me; theme: Theme; chil
       homeHref="/today"
       theme={theme}
       search={<GoTo pages={[...nav, ...openTo(BESIDES)]} />}
-      account={<OwnMenu name={me.name} role={roleWords(me)} ways={ways} />}
+      account={<OwnMenu personId={me.personId} name={me.name} role={roleWords(me)} ways={ways} />}
       footer={<Cautions academyName={me.academyName} isDemo={me.isDemo} />}
     >
       <ThrowDeskPart personId={me.personId}>{children}</ThrowDeskPart>

@@ -20,6 +20,7 @@ import { ruleBooksRouter } from "./routers/rule-books";
 import { sessionsRouter } from "./routers/sessions";
 import { sitesRouter } from "./routers/sites";
 import { teamsRouter } from "./routers/teams";
+import { throwImportRouter } from "./routers/throw-import";
 import { throwingRouter } from "./routers/throwing";
 import { todayRouter } from "./routers/today";
 import { router } from "./trpc";
@@ -31,6 +32,7 @@ export const appRouter = router({
   arms: armsRouter,
   throwing: throwingRouter,
   teams: teamsRouter,
+  throwImport: throwImportRouter,
   clips: clipsRouter,
   sessions: sessionsRouter,
   calendar: calendarRouter,

@@ -4,6 +4,8 @@ import type { Db } from "@/db/client";
 import { person, remark } from "@/db/schema/people";
 import { athleteTeam, plannedOuting, throwEntry } from "@/db/schema/throwing";
 import type { AthleteScope } from "@/server/domain/access/relation";
+import { IMPORT_KEY_PREFIX } from "@/server/domain/throwing/import-key";
+import type { KnownLog } from "@/server/domain/throwing/import-plan";
 import { currentEntries, type ThrowEntry } from "@/server/domain/throwing/throw-entry";
 import type { GameDetails } from "@/server/domain/throwing/validate-game";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
@@ -107,6 +109,28 @@ export async function entryByImportKey(db: Db, importKey: string): Promise<strin
     .from(throwEntry)
     .where(eq(throwEntry.importKey, importKey));
   return row?.id ?? null;
+}
+
+/** What a file of past throwing is held against: the keys of what was imported before, and everything else that stands. */
+export async function knownLog(db: Db, athleteId: string): Promise<KnownLog> {
+  const rows = await db
+    .select({
+      id: throwEntry.id,
+      replacesId: throwEntry.replacesId,
+      importKey: throwEntry.importKey,
+      thrownOn: throwEntry.thrownOn,
+      kind: throwEntry.kind,
+      pitches: throwEntry.pitches,
+    })
+    .from(throwEntry)
+    .where(eq(throwEntry.athleteId, athleteId));
+  const replaced = new Set(rows.map((row) => row.replacesId));
+  const imported = rows.filter((row) => row.importKey?.startsWith(IMPORT_KEY_PREFIX));
+  const importedIds = new Set(imported.map((row) => row.id));
+  return {
+    importKeys: new Set(imported.flatMap((row) => row.importKey ?? [])),
+    entries: rows.filter((row) => !replaced.has(row.id) && !importedIds.has(row.id)),
+  };
 }
 
 /** What access needs of the athlete a log row is about, or null when there is no such row. */

@@ -3,6 +3,7 @@ import { chargeKindLabel } from "@/server/domain/ledger/charge-kind";
 import type { MonthBooks } from "@/server/domain/ledger/month";
 import type { MonthRow, MonthRowState } from "@/server/domain/ledger/month-records";
 import { type CurrencyCode, decimalText } from "@/server/domain/money/money";
+import { startsLikeFormula } from "@/server/domain/text/starts-like-formula";
 
 /** The columns of the month's file, in order. */
 export const MONTH_COLUMNS = [
@@ -51,13 +52,11 @@ export function monthCsv(books: MonthBooks & { currency: CurrencyCode }): string
 }
 
 /**
- * Text that a spreadsheet program will not run: an apostrophe goes before a cell that starts, be it after spaces or
- * characters that are not seen, with = + - @ (their full-width forms too) or with a control character such as TAB, CR,
- * LF or NUL. The union of the characters that OWASP's page on CSV injection and ASVS 5.0 (1.2.10) name.
+ * Text that a spreadsheet program will not run: an apostrophe goes before a cell that {@link startsLikeFormula}.
  * @example spreadsheetSafe("=1+1") // "'=1+1"
  */
 export function spreadsheetSafe(text: string): string {
-  return /^[\s\p{Cc}\p{Cf}]*[=+\-@＝＋－＠]|^[\p{Zs}\p{Cf}]*\p{Cc}/u.test(text) ? `'${text}` : text;
+  return startsLikeFormula(text) ? `'${text}` : text;
 }
 
 function rowCells(row: MonthRow): Cells {

@@ -76,6 +76,17 @@ export const ROUND_INPUTS: Record<string, ExampleInput> = {
     ruleBookId: "usa-baseball-2018",
   }),
   "teams.end": (record) => ({ teamId: record.team }),
+  "throwImport.preview": (record) => ({
+    athleteId: record.athleteId,
+    csv: "Day,Kind,Pitches\r\n2026-04-18,Game,45\r\n",
+    dayOrder: "month_first",
+  }),
+  "throwImport.add": (record) => ({
+    athleteId: record.athleteId,
+    csv: "Day,Kind,Pitches\r\n2026-04-18,Game,45\r\n",
+    dayOrder: "month_first",
+    withoutBad: false,
+  }),
   "throwing.reportPain": (record) => ({ athleteId: record.athleteId, kind: "pain", feltOn: "2026-11-25" }),
   "throwing.clearPain": (record) => ({
     athleteId: record.athleteId,

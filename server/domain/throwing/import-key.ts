@@ -10,6 +10,9 @@ export interface ImportedThrows {
   game: GameDetails | null;
 }
 
+/** How the key of an imported row begins. */
+export const IMPORT_KEY_PREFIX = "file|";
+
 /**
  * The key of an imported row, unique on the log: a row of the same day, kind and figures has the same one.
  * @param nth 1 for the first row of its kind in the file, 2 for one just like it, as of two equal games of one day
@@ -19,7 +22,14 @@ export function importKeyOf(athleteId: string, thrown: ImportedThrows, nth: numb
   const said = game
     ? [game.outs, game.inningsCaught, game.pitchesAtLastBatter, game.intentionalWalks, game.teamId]
     : [];
-  return ["file", athleteId, thrownOn, kind, pitches, ...said.map((each) => each ?? ""), nth].join("|");
+  return [
+    `${IMPORT_KEY_PREFIX}${athleteId}`,
+    thrownOn,
+    kind,
+    pitches,
+    ...said.map((each) => each ?? ""),
+    nth,
+  ].join("|");
 }
 
 /**

@@ -1,7 +1,9 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { ImportThrows } from "@/components/throwing/import-throws";
 import { Overrides } from "@/components/throwing/overrides";
 import { ThrowingPage } from "@/components/throwing/throwing-page";
+import { Section } from "@/components/ui/section";
 import { read } from "@/server/api/page-caller";
 
 export const metadata: Metadata = { title: "Throws" };
@@ -15,6 +17,9 @@ export default async function StaffThrowsPage({ params }: { params: Promise<{ at
   return (
     <>
       <ThrowingPage view={view} place={place} />
+      <Section title="Past throwing">
+        <ImportThrows athleteId={athleteId} />
+      </Section>
       <Overrides athlete={view.athlete} today={view.today} answer={overrides} />
     </>
   );
