@@ -12,6 +12,8 @@ export interface RestOwed extends Causes {
   kind: "rest_owed";
   thrownOn: CalendarDay;
   pitches: number;
+  /** What of them decided the rest: fewer where a rest goes by the count at the start of the last batter. */
+  countedPitches: number;
   restDays: number;
   /** The first day after this rest; other reasons may still hold it. */
   freeOn: CalendarDay;
@@ -53,6 +55,8 @@ export interface DailyMax {
   kind: "daily_max";
   ageYears: number;
   dailyMaxPitches: number;
+  /** A batter begun before the number may be finished. */
+  finishesBatter: boolean;
 }
 
 /** Counted pitches of the day itself, thrown or planned: they come off what the other reasons leave. */
@@ -61,7 +65,86 @@ export interface AlreadyToday extends Causes {
   pitches: number;
 }
 
-/** An admin let the arm reach `pitches` on this day, whatever the books say. */
+/** Innings of earlier days that ask for this day free: of one day, or of the `days` that end with it. */
+export interface InningsRest extends Causes {
+  kind: "innings_rest";
+  thrownOn: CalendarDay;
+  outs: number;
+  days: number;
+  freeOn: CalendarDay;
+}
+
+/** The book's innings for a day at this age, as outs. */
+export interface DailyOuts {
+  kind: "daily_outs";
+  ageYears: number;
+  outs: number;
+}
+
+/** Outs got on the day itself: they come off what the other reasons leave. */
+export interface OutsToday extends Causes {
+  kind: "outs_today";
+  outs: number;
+}
+
+/** The next day's throwing leaves this day `totalOuts` at most: more would ask for that day free. */
+export interface OutsAhead extends Causes {
+  kind: "outs_ahead";
+  outingOn: CalendarDay;
+  totalOuts: number;
+}
+
+/** Over the `days` days that end on `lastDay` there are `got` outs, and `most` is what the book has for them. */
+export interface RollingOuts extends Causes {
+  kind: "rolling_outs";
+  days: number;
+  most: number;
+  got: number;
+  lastDay: CalendarDay;
+}
+
+/** Over the span that ends on `lastDay` there are `got` pitches or outs, and `most` is what the book has for it. */
+export interface TotalReached extends Causes {
+  kind: "total";
+  unit: "pitches" | "outs";
+  over: { days: number } | { months: number };
+  most: number;
+  got: number;
+  lastDay: CalendarDay;
+}
+
+/** Caught so many innings that the day has no pitching. */
+export interface Caught extends Causes {
+  kind: "caught";
+  innings: number;
+}
+
+/** Threw so many in games that the day has no more catching. */
+export interface NoCatching extends Causes {
+  kind: "no_catching";
+  pitches: number;
+}
+
+/** The day holds a game already. */
+export interface OneGame extends Causes {
+  kind: "one_game";
+}
+
+/** Games on the log that say no innings: a rule by innings cannot weigh them. */
+export interface OutsNotSaid extends Causes {
+  kind: "outs_not_said";
+}
+
+/** Fewer months off in the last twelve than the book advises; `had` as they were counted. */
+export interface MonthsOffShort {
+  kind: "months_off";
+  of: "throwing" | "competitive_pitching";
+  months: number;
+  runMonths: number;
+  had: { months: number; longestRun: number };
+}
+
+/** An admin let the day reach `pitches`, whatever the books say. */
 export interface Overridden {
   kind: "override";
   overrideId: string;
@@ -70,14 +153,25 @@ export interface Overridden {
 
 /** Why the number is what it is. */
 export type LimitReason =
-  | Overridden
   | PainReason
   | NoPublishedLimit
+  | Overridden
   | RestOwed
+  | InningsRest
   | DaysInARow
+  | Caught
   | OutingAhead
+  | OutsAhead
+  | RollingOuts
+  | TotalReached
   | AlreadyToday
-  | DailyMax;
+  | OutsToday
+  | DailyMax
+  | DailyOuts
+  | OneGame
+  | NoCatching
+  | OutsNotSaid
+  | MonthsOffShort;
 
 /** What a rule that only advises has to say of the day. It changes no number. */
 export interface Advice {

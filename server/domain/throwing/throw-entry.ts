@@ -51,6 +51,11 @@ export function countsTowardLimit(kind: ThrowKind, reading: Pick<ThrowReading, "
   return GAME_LIKE_KINDS.includes(kind) || reading.countedKinds.some((counted) => counted === kind);
 }
 
+/** Whether throws of this kind are taken for a game: a game, live at-bats, a showcase. */
+export function isGameLike(kind: ThrowKind): boolean {
+  return GAME_LIKE_KINDS.includes(kind);
+}
+
 /**
  * One row of the throw log. Rows are never edited: a correction is a new row whose `replacesId` is the row it
  * corrects, with its own day and number; a throw that never happened is corrected to 0 pitches.

@@ -2,28 +2,36 @@ import { addDays, type CalendarDay } from "@/server/domain/time/calendar-day";
 import { dayInWords } from "@/server/domain/time/words";
 import type {
   AlreadyToday,
-  Causes,
+  DailyMax,
   DaysInARow,
   LimitReason,
+  NoPublishedLimit,
   OutingAhead,
+  Overridden,
   PainReason,
   RestOwed,
 } from "./limit-reason";
 import type { PainKind } from "./pain";
 import type { PitchesAllowed } from "./pitches-allowed";
+import { isOtherReason, otherSentence, outsInWords } from "./why-other";
+import { capitalised, inWords, thrownOrPlanned } from "./why-words";
 
 /**
- * The answer in a few words, as it stands beside a name or a time: "at most 35 by the book", "none by the book",
- * "no throwing: pain reported", "no published limit". A number is never worded as a permission, and an override never as
- * the book's: "60 by an admin's override, not by the book".
+ * The answer in a few words, as it stands beside a name or a time: "at most 35 by the book", "at most 5 2/3 innings by
+ * the book", "none by the book", "no throwing: pain reported", "no published limit". A number is never worded as a
+ * permission, and an override never as the book's: "60 by an admin's override, not by the book".
  */
 export function limitInWords(answer: PitchesAllowed): string {
   const pain = answer.reasons.find((reason) => reason.kind === "pain");
   if (pain) return `no throwing: ${PAIN_WORDS[pain.painKind].toLowerCase()} reported`;
-  if (answer.pitches === null) return "no published limit";
+  const { pitches, outs } = answer;
+  if (pitches === null && outs === null) return "no published limit";
   const isOverridden = answer.reasons.some((reason) => reason.kind === "override");
-  if (isOverridden) return `${answer.pitches} by an admin's override, not by the book`;
-  return answer.pitches === 0 ? "none by the book" : `at most ${answer.pitches} by the book`;
+  if (isOverridden) return `${pitches} by an admin's override, not by the book`;
+  if (pitches === 0) return "none by the book";
+  const innings = outs === null ? "" : outsInWords(outs);
+  if (pitches === null) return `at most ${innings} by the book`;
+  return `at most ${pitches} by the book${innings ? `, in at most ${innings}` : ""}`;
 }
 
 /**
@@ -33,7 +41,8 @@ export function limitInWords(answer: PitchesAllowed): string {
  */
 export function whyInSentences(answer: PitchesAllowed): string[] {
   const sentences = answer.reasons.map((reason) => sentenceFor(reason, answer));
-  const { firstFreeDay, nothingReportedSince } = answer;
+  const { firstFreeDay, nothingReportedSince, boundByName } = answer;
+  if (boundByName) sentences.push(`This is by ${boundByName}, the strictest of the books on this day.`);
   const freeAgain = firstFreeDay ? `free again ${dayInWords(firstFreeDay)}.` : "";
   if (freeAgain && !sentences.some((sentence) => sentence.endsWith(freeAgain))) {
     sentences.push(capitalised(freeAgain));
@@ -42,7 +51,33 @@ export function whyInSentences(answer: PitchesAllowed): string[] {
   return sentences;
 }
 
+/**
+ * What rules that only advise have to say of the day, each a sentence that says it is no limit.
+ * @example ["Advice, not a limit: one game a day by the book, and this day has one."]
+ */
+export function adviceInSentences(answer: PitchesAllowed): string[] {
+  return answer.warnings.map(({ reason }) => {
+    const sentence = sentenceFor(reason, answer);
+    return `Advice, not a limit: ${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}`;
+  });
+}
+
 function sentenceFor(reason: LimitReason, answer: PitchesAllowed): string {
+  if (isOtherReason(reason)) return otherSentence(reason, answer.firstFreeDay);
+  return countSentence(reason, answer);
+}
+
+type CountReason =
+  | PainReason
+  | Overridden
+  | NoPublishedLimit
+  | RestOwed
+  | DaysInARow
+  | OutingAhead
+  | AlreadyToday
+  | DailyMax;
+
+function countSentence(reason: CountReason, answer: PitchesAllowed): string {
   switch (reason.kind) {
     case "pain":
       return painSentence(reason);
@@ -59,7 +94,7 @@ function sentenceFor(reason: LimitReason, answer: PitchesAllowed): string {
     case "already_today":
       return todaySentence(reason);
     case "daily_max":
-      return `The book's number for a day at age ${reason.ageYears} is ${reason.dailyMaxPitches}.`;
+      return `The book's number for a day at age ${reason.ageYears} is ${reason.dailyMaxPitches}${reason.finishesBatter ? ", counted before a batter that is finished" : ""}.`;
   }
 }
 
@@ -70,12 +105,14 @@ function painSentence({ painKind, feltOn, clearedBy }: PainReason): string {
 function restSentence(reason: RestOwed, firstFreeDay: CalendarDay | null): string {
   const rest = reason.restDays === 1 ? "one day of rest" : `${inWords(reason.restDays)} days of rest`;
   const planned = reason.plannedIds.length > 0 ? ` ${thrownOrPlanned(reason)}` : "";
+  const begun =
+    reason.countedPitches < reason.pitches ? `, ${reason.countedPitches} before the last batter,` : "";
   const over = reason.aboveDailyMax ? ", more than the book's number for a day," : "";
   const until =
     reason.freeOn === firstFreeDay
       ? `free again ${dayInWords(firstFreeDay)}`
       : `to ${dayInWords(addDays(reason.freeOn, -1))} at least`;
-  return `${reason.pitches}${planned} on ${dayInWords(reason.thrownOn)}${over} asks for ${rest}; ${until}.`;
+  return `${reason.pitches}${planned} on ${dayInWords(reason.thrownOn)}${over || begun} asks for ${rest}; ${until}.`;
 }
 
 function rowSentence(reason: DaysInARow): string {
@@ -98,27 +135,12 @@ function todaySentence(reason: AlreadyToday): string {
   return `${reason.pitches} already ${thrownOrPlanned(reason)} on this day ${verb} off that.`;
 }
 
-function thrownOrPlanned({ entryIds, plannedIds }: Causes): string {
-  if (plannedIds.length === 0) return "thrown";
-  return entryIds.length === 0 ? "planned" : "thrown or planned";
-}
-
 /** By how many came before it: the third day is the one after two. */
 const ORDINALS = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth"];
 
 const PAIN_WORDS: Record<PainKind, string> = { pain: "Pain", unusual_fatigue: "Unusual fatigue" };
 
-const COUNT_WORDS = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
-
-function inWords(count: number): string {
-  return COUNT_WORDS[count] ?? String(count);
-}
-
 /** "3 Nov": a day long enough ago that its weekday says nothing. */
 function shortDay(day: CalendarDay): string {
   return dayInWords(day).split(" ").slice(1).join(" ");
-}
-
-function capitalised(sentence: string): string {
-  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
 }

@@ -23,6 +23,7 @@ describe("pitches allowed, looking back", () => {
           kind: "rest_owed",
           thrownOn: "2026-11-25",
           pitches: 51,
+          countedPitches: 51,
           restDays: 3,
           freeOn: "2026-11-29",
           aboveDailyMax: false,
@@ -48,7 +49,7 @@ describe("pitches allowed, looking back", () => {
     );
     expect(answer).toMatchObject({ status: "at_most", pitches: 20, firstFreeDay: null });
     expect(answer.reasons).toEqual([
-      { kind: "daily_max", ageYears: 12, dailyMaxPitches: 85 },
+      { kind: "daily_max", ageYears: 12, dailyMaxPitches: 85, finishesBatter: false },
       {
         kind: "already_today",
         pitches: 65,

@@ -1,9 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { USA_BASEBALL_2018 } from "@/server/domain/throwing/books/usa-baseball-2018";
-import { daysInARow, outingAhead, restOwed } from "@/server/domain/throwing/limit-rules";
 import { type ArmQuestion, firstDayWithRoom, pitchesAllowed } from "@/server/domain/throwing/pitches-allowed";
 import type { Rule } from "@/server/domain/throwing/rule";
-import { bandForAge } from "@/server/domain/throwing/rule-book";
 import { ask, type Throws } from "./arm-question";
 
 describe("days in a row", () => {
@@ -71,19 +69,5 @@ describe("days in a row", () => {
     const three: Throws[] = [...two, ["2026-11-22", 10]];
     expect(pitchesAllowed(ask("2026-11-25", { thrown: three, books: books(3) })).pitches).toBe(0);
     expect(firstDayWithRoom(ask("2026-11-25", { thrown: two, books: books(null) }), 85)).toBe("2026-11-25");
-  });
-});
-
-describe("each rule alone", () => {
-  const standing = (day: string) => {
-    const band = bandForAge(USA_BASEBALL_2018, 12, day);
-    if (!band) throw new Error("the book has a row for 11 and 12");
-    return { bornOn: "2014-05-10", book: USA_BASEBALL_2018, loads: new Map(), day, band };
-  };
-
-  it("finds nothing in an empty log", () => {
-    expect(restOwed(standing("2026-11-25"))).toEqual([]);
-    expect(daysInARow(standing("2026-11-25"))).toBeNull();
-    expect(outingAhead(standing("2026-11-25"))).toBeNull();
   });
 });
