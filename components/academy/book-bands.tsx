@@ -9,7 +9,6 @@ import { FigureField, TakeOut, useBookEditing } from "./book-fields";
 export interface BandFigure {
   key: string;
   label: string;
-  unit?: string;
 }
 
 /** What {@link AgeBands} takes. */
@@ -64,7 +63,6 @@ export function PitchBands({ bands, path }: { bands: readonly AgeBand[]; path: D
             <AgeFields band={item} path={at} />
             <FigureField
               label="At most in a day"
-              unit="pitches"
               path={[...at, "dailyMaxPitches"]}
               value={item.dailyMaxPitches}
             />

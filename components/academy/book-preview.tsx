@@ -1,4 +1,5 @@
 "use client";
+import { Disclosure } from "@/components/ui/disclosure";
 import { Notice } from "@/components/ui/notice";
 import { Section } from "@/components/ui/section";
 import { Table } from "@/components/ui/table";
@@ -17,7 +18,11 @@ export function BookPreview({ preview }: { preview: Preview | undefined }) {
         , with the book each athlete goes by, on what the log holds now. Planned outings, overrides and pain
         are left out of both.
       </Notice>
-      {preview.listed.length > 0 ? <Differences preview={preview} /> : null}
+      {preview.listed.length > 0 ? (
+        <Disclosure summary="On which days, for whom">
+          <Differences preview={preview} />
+        </Disclosure>
+      ) : null}
     </Section>
   );
 }
@@ -26,7 +31,7 @@ export function BookPreview({ preview }: { preview: Preview | undefined }) {
  * The counts of a preview in one sentence.
  * @example "Another answer on 3 days for 2 of 12 athletes: 3 stricter, 0 looser."
  */
-export function previewInWords(preview: Omit<Preview, "listed" | "fromDay" | "toDay">): string {
+export function previewInWords(preview: Omit<Preview, "listed" | "lines" | "fromDay" | "toDay">): string {
   if (preview.daysThatDiffer === 0)
     return `The same answer on every day, for all ${preview.athletes} athletes.`;
   const days = preview.daysThatDiffer === 1 ? "1 day" : `${preview.daysThatDiffer} days`;
@@ -34,24 +39,28 @@ export function previewInWords(preview: Omit<Preview, "listed" | "fromDay" | "to
   return `Another answer on ${days} for ${of}: ${preview.stricter} stricter, ${preview.looser} looser.`;
 }
 
+function spanInWords({ fromDay, toDay, days }: Preview["listed"][number]): string {
+  return days === 1 ? dayInWords(fromDay) : `${dayInWords(fromDay)} to ${dayInWords(toDay)}`;
+}
+
 function Differences({ preview }: { preview: Preview }) {
-  const hidden = preview.daysThatDiffer - preview.listed.length;
+  const hidden = preview.lines - preview.listed.length;
   return (
     <>
       <Table
         caption="Days with another answer"
         isCaptionHidden
         rows={preview.listed}
-        rowKey={(row) => `${row.athleteId} ${row.day}`}
+        rowKey={(row) => `${row.athleteId} ${row.fromDay}`}
         columns={[
           { key: "who", heading: "Athlete", isRowHeading: true, cell: (row) => row.name },
-          { key: "day", heading: "Day", cell: (row) => dayInWords(row.day) },
+          { key: "days", heading: "Days", cell: spanInWords },
           { key: "before", heading: "The book in force", cell: (row) => row.before },
           { key: "after", heading: "This book", cell: (row) => row.after },
           { key: "change", heading: "It is", cell: (row) => row.change },
         ]}
       />
-      {hidden > 0 ? <p>And {hidden} more days.</p> : null}
+      {hidden > 0 ? <p>And {hidden} more lines.</p> : null}
     </>
   );
 }

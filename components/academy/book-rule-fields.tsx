@@ -75,7 +75,7 @@ function InningsFields({ rule, path }: FieldsProps<RuleOf<"innings">>) {
       <AgeBands
         bands={rule.ageBands}
         path={[...path, "ageBands"]}
-        figures={[{ key: "outsPerDay", label: "At most in a day", unit: "outs" }]}
+        figures={[{ key: "outsPerDay", label: "At most outs in a day" }]}
       />
       <WordField
         label="An inning is counted"
@@ -143,8 +143,7 @@ function CatchingFields({ rule, path }: FieldsProps<RuleOf<"catching">>) {
         blank={Number.NaN}
       >
         <FigureField
-          label="From"
-          unit="innings caught"
+          label="From how many innings caught"
           path={[...path, "inningsThatBarPitching"]}
           value={rule.inningsThatBarPitching}
         />
@@ -156,8 +155,7 @@ function CatchingFields({ rule, path }: FieldsProps<RuleOf<"catching">>) {
         blank={Number.NaN}
       >
         <FigureField
-          label="From"
-          unit="pitches"
+          label="From which pitch"
           path={[...path, "pitchesThatBarCatching"]}
           value={rule.pitchesThatBarCatching}
         />
@@ -166,7 +164,7 @@ function CatchingFields({ rule, path }: FieldsProps<RuleOf<"catching">>) {
       <AgeBands
         bands={rule.afterCatching}
         path={[...path, "afterCatching"]}
-        figures={[{ key: "pitchesThatBarCatching", label: "From", unit: "pitches" }]}
+        figures={[{ key: "pitchesThatBarCatching", label: "From pitch" }]}
       />
     </>
   );
@@ -200,7 +198,7 @@ function TotalFields({ rule, path }: FieldsProps<RuleOf<"total">>) {
       <AgeBands
         bands={rule.ageBands}
         path={[...path, "ageBands"]}
-        figures={[{ key: "most", label: "At most", unit: rule.unit }]}
+        figures={[{ key: "most", label: `At most ${rule.unit}` }]}
       />
     </>
   );
@@ -222,8 +220,8 @@ function MonthsOffFields({ rule, path }: FieldsProps<RuleOf<"months_off">>) {
         bands={rule.ageBands}
         path={[...path, "ageBands"]}
         figures={[
-          { key: "months", label: "Of a year", unit: "months" },
-          { key: "runMonths", label: "In one stretch", unit: "months" },
+          { key: "months", label: "Months of a year" },
+          { key: "runMonths", label: "In one stretch" },
         ]}
       />
     </>

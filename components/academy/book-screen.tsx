@@ -33,7 +33,7 @@ export function BookScreen({ answer, zone, isAdmin }: BookScreenProps) {
       <PageHeading
         question={`What does “${book.name}” say?`}
         place={<AcademyPlace href="/academy/books" label="Rule books" />}
-        detail={`${capitalised(standingInWords(state))}, ages ${state.ages}. Outside them: no published limit.`}
+        detail={`${capitalised(standingInWords(state))}, ${coverInWords(state.ages)}`}
         actions={isAdmin ? <BookActs state={state} /> : null}
       />
       {state.notOffered === "not_confirmed" ? (
@@ -121,5 +121,8 @@ function Versions({ versions, zone }: { versions: Answer["versions"]; zone: stri
     </Section>
   );
 }
+
+const coverInWords = (ages: string) =>
+  ages === "none" ? "no limit for a day." : `ages ${ages}. Outside them: no published limit.`;
 
 const capitalised = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);

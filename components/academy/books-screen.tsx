@@ -83,7 +83,7 @@ function BookEntry({ book, zone }: { book: Book; zone: string }) {
         <div className={styles.quiet}>{book.source}</div>
       </div>
       <div>
-        <div>Ages {book.ages}</div>
+        {book.ages === "none" ? null : <div>Ages {book.ages}</div>}
         {bookStateInWords(book, zone).map((words) => (
           <div key={words}>{words}</div>
         ))}

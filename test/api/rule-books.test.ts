@@ -154,11 +154,11 @@ describe("what a book would have said", () => {
     expect(preview).toMatchObject({ fromDay: "2026-10-26", toDay: "2026-11-24", athletesThatDiffer: 2 });
     expect(preview.daysThatDiffer).toBe(preview.stricter + preview.looser);
     const child = preview.listed.filter(({ athleteId }) => athleteId === CHILD);
-    expect(child.find(({ day }) => day === "2026-11-20")).toMatchObject({
-      ...{ name: "Kit Marsh", change: "stricter" },
+    expect(child.find(({ toDay }) => toDay === "2026-11-20")).toMatchObject({
+      ...{ name: "Kit Marsh", change: "stricter", fromDay: "2026-10-26", days: 26 },
       ...{ before: "at most 85 by the book", after: "at most 40 by the book" },
     });
-    expect(child.find(({ day }) => day === "2026-11-21")).toMatchObject({
+    expect(child.find(({ fromDay }) => fromDay === "2026-11-21")).toMatchObject({
       ...{ change: "looser", before: "none by the book", after: "at most 40 by the book" },
     });
     expect(academy.snapshot()).toBe(before);

@@ -3,7 +3,7 @@ import { z } from "zod";
 import { armsOf } from "@/server/data/arms";
 import { listAthletes } from "@/server/data/athletes";
 import { fullName } from "@/server/domain/people/person";
-import { daysThatDiffer } from "@/server/domain/rule-books/compare-books";
+import { daysThatDiffer, differingSpans } from "@/server/domain/rule-books/compare-books";
 import type { RuleBook } from "@/server/domain/throwing/rule-book";
 import { addDays, dayOf } from "@/server/domain/time/calendar-day";
 import type { Scope } from "../context";
@@ -12,7 +12,7 @@ import type { Scope } from "../context";
 const DAYS_BACK = 30;
 
 /** The most lines of a preview that are listed; the counts are of all. */
-const MOST_LISTED = 300;
+const MOST_LISTED = 200;
 
 /** What a book would have said of the last thirty days, where that differs from what the books in force said. */
 export const previewAnswer = z.strictObject({
@@ -23,11 +23,15 @@ export const previewAnswer = z.strictObject({
   daysThatDiffer: z.number(),
   stricter: z.number(),
   looser: z.number(),
+  /** Lines there are, listed or not. */
+  lines: z.number(),
   listed: z.array(
     z.strictObject({
       athleteId: z.string(),
       name: z.string(),
-      day: z.string(),
+      fromDay: z.string(),
+      toDay: z.string(),
+      days: z.number(),
       before: z.string(),
       after: z.string(),
       change: z.enum(["stricter", "looser"]),
@@ -46,22 +50,24 @@ export async function previewOf(
   const names = new Map(athletes.map((each) => [each.athleteId, fullName(each)]));
   const today = dayOf(nowMs, athletes[0]?.zone ?? "UTC");
   const days = Array.from({ length: DAYS_BACK }, (_, index) => addDays(today, index - DAYS_BACK));
-  const found = [];
+  const counts = { athletesThatDiffer: 0, daysThatDiffer: 0, stricter: 0 };
+  const lines: z.output<typeof previewAnswer>["listed"] = [];
   for (const arm of arms.values()) {
-    const { athleteId } = arm;
-    const name = names.get(athleteId) ?? "";
-    found.push(...daysThatDiffer(arm, book, days).map((difference) => ({ athleteId, name, ...difference })));
+    const differences = daysThatDiffer(arm, book, days);
+    counts.athletesThatDiffer += differences.length > 0 ? 1 : 0;
+    counts.daysThatDiffer += differences.length;
+    counts.stricter += differences.filter(({ change }) => change === "stricter").length;
+    const who = { athleteId: arm.athleteId, name: names.get(arm.athleteId) ?? "" };
+    lines.push(...differingSpans(differences).map((span) => ({ ...who, ...span })));
     await setImmediate();
   }
-  const stricter = found.filter(({ change }) => change === "stricter").length;
   return {
     fromDay: addDays(today, -DAYS_BACK),
     toDay: addDays(today, -1),
     athletes: ids.length,
-    athletesThatDiffer: new Set(found.map(({ athleteId }) => athleteId)).size,
-    daysThatDiffer: found.length,
-    stricter,
-    looser: found.length - stricter,
-    listed: found.slice(0, MOST_LISTED),
+    ...counts,
+    looser: counts.daysThatDiffer - counts.stricter,
+    lines: lines.length,
+    listed: lines.slice(0, MOST_LISTED),
   };
 }

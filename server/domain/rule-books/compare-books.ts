@@ -1,7 +1,7 @@
 import { type ArmQuestion, type PitchesAllowed, pitchesAllowed } from "../throwing/pitches-allowed";
 import type { RuleBook } from "../throwing/rule-book";
 import { limitInWords } from "../throwing/why";
-import type { CalendarDay } from "../time/calendar-day";
+import { addDays, type CalendarDay } from "../time/calendar-day";
 
 /** A day on which another book would have answered otherwise. */
 export interface BookDifference {
@@ -35,6 +35,32 @@ export function daysThatDiffer(
     const change = room(after) < room(before) ? "stricter" : "looser";
     return [{ day, change, before: limitInWords(before), after: limitInWords(after) }];
   });
+}
+
+/** Days one after another on which both answers stay the same. */
+export interface DifferingSpan extends Omit<BookDifference, "day"> {
+  fromDay: CalendarDay;
+  toDay: CalendarDay;
+  days: number;
+}
+
+/**
+ * Differences with those of neighbouring days put together where both answers are the same.
+ * @param differences of one arm, in the order of days
+ */
+export function differingSpans(differences: readonly BookDifference[]): DifferingSpan[] {
+  const spans: DifferingSpan[] = [];
+  for (const { day, ...answers } of differences) {
+    const last = spans.at(-1);
+    const goesOn = last?.before === answers.before && last.after === answers.after;
+    if (last && goesOn && addDays(last.toDay, 1) === day) {
+      last.toDay = day;
+      last.days += 1;
+    } else {
+      spans.push({ ...answers, fromDay: day, toDay: day, days: 1 });
+    }
+  }
+  return spans;
 }
 
 const room = ({ pitches }: PitchesAllowed) => pitches ?? Number.POSITIVE_INFINITY;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { daysThatDiffer } from "@/server/domain/rule-books/compare-books";
+import { daysThatDiffer, differingSpans } from "@/server/domain/rule-books/compare-books";
 import { addDays } from "@/server/domain/time/calendar-day";
 import { OWN_BOOK, withMostAtTwelve } from "../../helpers/own-book";
 import { ask } from "../throwing/arm-question";
@@ -38,6 +38,19 @@ describe("the days on which another book would have answered otherwise", () => {
     });
     const book = withMostAtTwelve(OWN_BOOK, 40);
     expect(daysThatDiffer(full, book, DAYS)).toEqual(daysThatDiffer(plain, book, DAYS));
+  });
+
+  it("are put together where neighbours have the same two answers", () => {
+    const arm = ask("2026-11-25", { thrown: [["2026-11-17", 60]] });
+    const found = daysThatDiffer(arm, withMostAtTwelve(OWN_BOOK, 40), DAYS);
+    const spans = differingSpans(found).map(({ fromDay, toDay, days }) => [fromDay, toDay, days]);
+    expect(spans).toEqual([
+      ["2026-11-16", "2026-11-17", 2],
+      ["2026-11-18", "2026-11-20", 3],
+      ["2026-11-21", "2026-11-22", 2],
+    ]);
+    const apart = found.filter(({ day }) => day !== "2026-11-19");
+    expect(differingSpans(apart).map(({ days }) => days)).toEqual([2, 1, 1, 2]);
   });
 
   it("leave the books of teams in force beside the other", () => {
