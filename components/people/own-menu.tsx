@@ -3,6 +3,7 @@ import { signOut } from "next-auth/react";
 import { useState } from "react";
 import { AccountMenu } from "@/components/shell/account-menu";
 import { forgetFamily } from "@/components/throwing/device-memory";
+import { deviceStore } from "@/components/throwing/device-store";
 import { throwKeeper } from "@/components/throwing/throw-desk";
 import { ConfirmDialog } from "@/components/ui/confirm-dialog";
 import type { MenuEntry } from "@/components/ui/menu";
@@ -49,6 +50,6 @@ export function OwnMenu({ personId, name, role, ways }: OwnMenuProps) {
 }
 
 function leave(): void {
-  forgetFamily(window.localStorage);
+  forgetFamily(deviceStore);
   void signOut({ callbackUrl: "/sign-in" });
 }

@@ -11,6 +11,7 @@ import {
   useSyncExternalStore,
 } from "react";
 import { showToast } from "@/components/ui/toast";
+import { deviceStore } from "./device-store";
 import { type KeptThrows, type Sending, ThrowKeeper, type ThrowsToLog } from "./kept-throws";
 import { KeptThrowsNotice, keptInWords } from "./kept-throws-notice";
 import { sendThrows } from "./send-throws";
@@ -28,7 +29,7 @@ let keeper: ThrowKeeper | null = null;
 
 /** The one keeper of this page. Only in a browser. */
 export function throwKeeper(): ThrowKeeper {
-  keeper ??= new ThrowKeeper(window.localStorage);
+  keeper ??= new ThrowKeeper(deviceStore);
   return keeper;
 }
 

@@ -8,6 +8,7 @@ const TOP_LEVEL = [
   "components",
   "db",
   "docs",
+  "public",
   "seed",
   "server",
   "test",

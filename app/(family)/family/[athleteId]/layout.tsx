@@ -2,7 +2,9 @@ import { notFound } from "next/navigation";
 import type { ReactNode } from "react";
 import { FamilyFrame } from "@/components/people/family-frame";
 import { chosenTheme } from "@/components/shell/chosen-theme";
+import { KeepPage } from "@/components/throwing/keep-page";
 import { read } from "@/server/api/page-caller";
+import { env } from "@/server/env";
 
 export default async function FamilyLayout({
   children,
@@ -17,6 +19,8 @@ export default async function FamilyLayout({
   if (!athlete) notFound();
   return (
     <FamilyFrame me={me} athlete={athlete} theme={await chosenTheme()}>
+      {/* Scripts change under the same name while developing: nothing is kept then. */}
+      {env.NODE_ENV === "production" ? <KeepPage /> : null}
       {children}
     </FamilyFrame>
   );
