@@ -51,8 +51,7 @@ export function ArmsBoard({ board, place, myPersonId }: ArmsBoardProps) {
         hrefFor={(to) => armsHref({ ...place, page: to })}
       />
       <p className={styles.caution}>
-        By the book, given what is known here; what nobody reported is not in it. The league&apos;s own rules,
-        the physician and the athletic trainer come first.
+        By the book, given what is known here; what nobody reported is not in it.
       </p>
     </>
   );

@@ -37,17 +37,19 @@ export function cellFace(cell: BoardCell, isPast: boolean): CellFace {
   const { limit, thrown, outing, booked } = cell;
   if (limit === "pain") return { kind: "pain", word: "pain", more: thrown > 0 ? `${thrown} thrown` : "" };
   if (thrown > 0) {
-    return { kind: "thrown", count: thrown, word: "thrown", more: isPast ? "" : limitWord(limit) };
+    return { kind: "thrown", count: thrown, word: "thrown", more: isPast ? "" : limitWord(cell) };
   }
-  if (outing > 0) return { kind: "outing", word: "outing", more: limitWord(limit) };
+  if (outing > 0) return { kind: "outing", word: "outing", more: limitWord(cell) };
   const more = booked > 0 ? `${booked} booked` : "";
   if (limit === "resting") return { kind: "resting", word: "resting", more };
   if (limit === "no_published_limit") return { kind: "allowed", word: "no limit in the book", more };
+  if (limit === "outs") return { kind: "allowed", count: cell.outs, word: "outs at most", more };
   return { kind: "allowed", count: limit, word: "at most", more };
 }
 
-function limitWord(limit: Exclude<BoardCell["limit"], "pain">): string {
+function limitWord({ limit, outs }: BoardCell): string {
   if (typeof limit === "number") return `at most ${limit}`;
+  if (limit === "outs") return `${outs} outs`;
   return limit === "resting" ? "resting" : "";
 }
 
@@ -68,7 +70,7 @@ export function cellInWords(cells: readonly BoardCell[], at: number, { words, to
   const silence = at < today && onTheDay.length === 0 ? ["no throws reported"] : [];
   const free = freeAfter(cells, at);
   const until = free === null ? null : (words[free] ?? null);
-  return [...silence, ...onTheDay, limitInWords(cell.limit, until, onTheDay.length > 0)].join(", ");
+  return [...silence, ...onTheDay, limitInWords(cell, until, onTheDay.length > 0)].join(", ");
 }
 
 /**
@@ -76,7 +78,7 @@ export function cellInWords(cells: readonly BoardCell[], at: number, { words, to
  * @param until the first free day in words, null where the board does not reach it
  * @param isBeside whether something is on the day already, so that the number comes on top of it
  */
-function limitInWords(limit: BoardCell["limit"], until: string | null, isBeside: boolean): string {
+function limitInWords({ limit, outs }: BoardCell, until: string | null, isBeside: boolean): string {
   const more = isBeside ? " more" : "";
   switch (limit) {
     case "pain":
@@ -85,6 +87,8 @@ function limitInWords(limit: BoardCell["limit"], until: string | null, isBeside:
       return until === null ? "resting" : `resting until ${until}`;
     case "no_published_limit":
       return "no published limit";
+    case "outs":
+      return `at most ${outs}${more} ${outs === 1 ? "out" : "outs"} by the book`;
     case 0:
       return `none${more} by the book`;
     default:

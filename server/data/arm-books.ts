@@ -1,63 +1,63 @@
-import { and, inArray, isNull } from "drizzle-orm";
 import type { Db } from "@/db/client";
-import { athlete } from "@/db/schema/people";
-import { athleteTeam, limitOverride } from "@/db/schema/throwing";
-import { standingOverrides } from "@/server/domain/rule-books/limit-override";
-import type { ArmQuestion, LimitOverride } from "@/server/domain/throwing/pitches-allowed";
+import { datedBook } from "@/server/domain/throwing/dated-book";
+import type { ArmQuestion } from "@/server/domain/throwing/pitches-allowed";
 import type { RuleBook } from "@/server/domain/throwing/rule-book";
+import { addDays, type CalendarDay } from "@/server/domain/time/calendar-day";
+import { type ArmRows, type ArmsAsked, byAthlete } from "./arm-rows";
 import { booksById } from "./rule-books";
 
-/**
- * The books each arm goes by, by athlete id: the athlete's own first, then those of the teams they pitch for now, each
- * once. Unknown athletes are left out.
- * @throws Error when a book is nowhere (the caller's fault: books are never deleted)
- */
-export async function booksOfArms(
-  db: Db,
-  athleteIds: readonly string[],
-): Promise<Map<string, ArmQuestion["books"]>> {
-  const ids = [...athleteIds];
-  const own = await db
-    .select({ athleteId: athlete.id, bookId: athlete.ruleBookId })
-    .from(athlete)
-    .where(inArray(athlete.id, ids));
-  const teams = await db
-    .select({ athleteId: athleteTeam.athleteId, bookId: athleteTeam.ruleBookId })
-    .from(athleteTeam)
-    .where(and(inArray(athleteTeam.athleteId, ids), isNull(athleteTeam.endedAtMs)))
-    .orderBy(athleteTeam.addedAtMs, athleteTeam.id);
-  const books = await booksById(db, new Set([...own, ...teams].map((row) => row.bookId)));
-  const known = (bookId: string): RuleBook => {
-    const book = books.get(bookId);
-    if (!book) throw new Error(`There is no rule book ${bookId}.`);
-    return book;
-  };
-  return new Map(
-    own.map(({ athleteId, bookId }) => {
-      const others = teams.filter((team) => team.athleteId === athleteId && team.bookId !== bookId);
-      const more = [...new Set(others.map((team) => team.bookId))].map(known);
-      return [athleteId, [known(bookId), ...more]];
-    }),
-  );
+interface ArmAndBook {
+  athleteId: string;
+  bookId: string;
 }
 
-/** The overrides of limits that stand, by athlete id. */
-export async function overridesOfArms(
+/** The books that some arms go by. */
+export interface BookShelf {
+  /** The athlete's own book first, then those of the teams they pitch for now, each once. */
+  booksOf: (arm: ArmAndBook) => ArmQuestion["books"];
+  /** The arms whose books look further back than from the day asked about to `sinceDay`, and how far those look. */
+  farOf: (arms: readonly ArmAndBook[], sinceDay: CalendarDay) => Pick<ArmsAsked, "farIds" | "farSinceDay">;
+}
+
+/** Books that look back on fewer days have all that they add up read for every arm. */
+const NEAR_DAYS = 26;
+
+/**
+ * Reads the books of some arms. Arms that go by the same books share one list of them, so that what is worked out of a
+ * book is worked out once.
+ * @throws Error, when asked, for a book that is nowhere (the caller's fault: books are never deleted)
+ */
+export async function bookShelf(
   db: Db,
-  athleteIds: readonly string[],
-): Promise<Map<string, LimitOverride[]>> {
-  const rows = await db
-    .select({
-      id: limitOverride.id,
-      athleteId: limitOverride.athleteId,
-      day: limitOverride.day,
-      pitches: limitOverride.pitches,
-      atMs: limitOverride.atMs,
-    })
-    .from(limitOverride)
-    .where(inArray(limitOverride.athleteId, [...athleteIds]))
-    .orderBy(limitOverride.atMs, limitOverride.id);
-  const byAthlete = new Map<string, typeof rows>();
-  for (const row of rows) byAthlete.set(row.athleteId, [...(byAthlete.get(row.athleteId) ?? []), row]);
-  return new Map([...byAthlete].map(([athleteId, own]) => [athleteId, standingOverrides(own)]));
+  arms: readonly ArmAndBook[],
+  teamBooks: ArmRows<"teamBooks">,
+): Promise<BookShelf> {
+  const books = await booksById(db, new Set([...arms, ...teamBooks].map((row) => row.bookId)));
+  const ofTeams = byAthlete(teamBooks);
+  const shelf = new Map<string, ArmQuestion["books"]>();
+  const booksOf: BookShelf["booksOf"] = ({ athleteId, bookId }) => {
+    const ids = new Set([bookId, ...(ofTeams.get(athleteId) ?? []).map((team) => team.bookId)]);
+    const key = [...ids].join(" ");
+    const found = shelf.get(key) ?? booksWith(ids, books);
+    shelf.set(key, found);
+    return found;
+  };
+  return { booksOf, farOf: (arms, sinceDay) => farthest(arms, booksOf, sinceDay) };
+}
+
+function farthest(arms: readonly ArmAndBook[], booksOf: BookShelf["booksOf"], sinceDay: CalendarDay) {
+  const reachOf = (arm: ArmAndBook) => Math.max(...booksOf(arm).map((book) => datedBook(book).reachDays));
+  const far = arms.filter((arm) => reachOf(arm) > NEAR_DAYS);
+  const farDays = Math.max(0, ...far.map(reachOf));
+  return { farIds: far.map((arm) => arm.athleteId), farSinceDay: addDays(sinceDay, -farDays) };
+}
+
+function booksWith(ids: ReadonlySet<string>, books: ReadonlyMap<string, RuleBook>): ArmQuestion["books"] {
+  const [first, ...others] = [...ids].map((id) => {
+    const book = books.get(id);
+    if (!book) throw new Error(`There is no rule book ${id}.`);
+    return book;
+  });
+  if (!first) throw new Error("An arm goes by one book at least.");
+  return [first, ...others];
 }

@@ -8,9 +8,17 @@ import type { ThrowReading } from "@/server/domain/throwing/throw-entry";
 import { addDays, type CalendarDay, dayOf, instantOf } from "@/server/domain/time/calendar-day";
 import { dayFinder } from "@/server/domain/time/day-finder";
 import { academyReading } from "./academy-reading";
-import { thrownAs } from "./arms";
-import { type BoardFilter, type BoardRows, readBoardRows } from "./arms-board-rows";
-import { booksById } from "./rule-books";
+import { bookShelf } from "./arm-books";
+import { armReader, byAthlete } from "./arm-rows";
+import { plannedThrows } from "./arms";
+
+/** Which arms a board holds; null stands for all. */
+export interface BoardFilter {
+  coachPersonId: string | null;
+  siteId: string | null;
+  /** The name of a team that the athlete is on now. */
+  team: string | null;
+}
 
 /** One arm of a board, ready to be asked about its days. */
 export interface ArmOfBoard {
@@ -20,15 +28,34 @@ export interface ArmOfBoard {
   question: BoardQuestion;
 }
 
-/** How far before the first day of a board the log is read, in days: longer than any rest and any row of days. */
+/** How far before the first day of a board the log is read, in days; farther for books that add up more days. */
 const LOOK_BACK_DAYS = 26;
 
 /** How far ahead the days of booked sessions are looked up at once; later ones are asked for one by one. */
 const DAYS_AHEAD = 60;
 
+const CHOSEN = `
+  SELECT a.id AS athleteId, p.given_name AS givenName, p.family_name AS familyName, a.born_on AS bornOn,
+    a.joined_on AS joinedOn, a.left_on AS leftOn, a.rule_book_id AS bookId, s.zone
+  FROM athlete a JOIN person p ON p.id = a.person_id JOIN site s ON s.id = a.home_site_id
+  WHERE (a.left_on IS NULL OR a.left_on > @leftAfter)
+    AND (@coachPersonId IS NULL OR a.coach_person_id = @coachPersonId)
+    AND (@siteId IS NULL OR a.home_site_id = @siteId)
+    AND (@team IS NULL OR EXISTS (
+      SELECT 1 FROM athlete_team t WHERE t.athlete_id = a.id AND t.name = @team AND t.ended_at_ms IS NULL))
+  ORDER BY p.family_name, p.given_name, a.id`;
+
+interface ChosenArm extends Omit<ArmOfBoard, "question"> {
+  bornOn: CalendarDay;
+  joinedOn: CalendarDay;
+  leftOn: CalendarDay | null;
+  bookId: string;
+  zone: string;
+}
+
 /**
- * The arms of a board whose first day is `fromDay`, by family name, those who have left by now left out.
- * @throws Error when a book is nowhere (the caller's fault: books are never deleted)
+ * The arms of a board whose first day is `fromDay`, by family name, those who have left by now left out. Everything is
+ * read once for all of them together.
  */
 export async function armsForBoard(
   db: Db,
@@ -36,53 +63,41 @@ export async function armsForBoard(
   { nowMs, fromDay }: { nowMs: number; fromDay: CalendarDay },
 ): Promise<ArmOfBoard[]> {
   const sinceDay = addDays(fromDay, -LOOK_BACK_DAYS);
-  const leftAfter = addDays(dayOf(nowMs, "UTC"), -1);
-  const rows = readBoardRows(db, filter, { sinceDay, sinceMs: instantOf(sinceDay, 0, "UTC"), leftAfter });
   const clockOf = clocks(nowMs, sinceDay);
-  const booksOf = await bookShelf(db, rows);
+  const arms = chosenArms(db, filter, nowMs).filter((arm) => !hasLeft(arm.leftOn, clockOf(arm.zone).today));
+  const ids = arms.map((arm) => arm.athleteId);
+  const near = { ids, sinceDay, sinceMs: instantOf(sinceDay, 0, "UTC") };
+  const teamBooks = armReader(db, { ...near, farIds: [], farSinceDay: sinceDay })("teamBooks");
+  const { booksOf, farOf } = await bookShelf(db, arms, teamBooks);
   const { countedKinds, askAfterDays } = await academyReading(db);
-  const known = byAthlete(rows, { countedKinds, askAfterDays });
-  return rows.arms
-    .filter((row) => !hasLeft(row.leftOn, clockOf(row.zone).today))
-    .map((row) => {
-      const { athleteId, givenName, familyName } = row;
-      const question = questionOf(row, known, booksOf(row), clockOf(row.zone));
-      return { athleteId, givenName, familyName, question };
-    });
+  const reading = { countedKinds, askAfterDays };
+  const known = knownOf(armReader(db, { ...near, ...farOf(arms, sinceDay) }));
+  return arms.map((arm) => {
+    const { athleteId, givenName, familyName } = arm;
+    const question = questionOf(arm, { ...known, reading, books: booksOf(arm) }, clockOf(arm.zone));
+    return { athleteId, givenName, familyName, question };
+  });
 }
 
-type ArmRow = BoardRows["arms"][number];
-type Grouped = {
-  [Name in Exclude<keyof BoardRows, "arms" | "teamBooks">]: ReadonlyMap<string, BoardRows[Name]>;
-};
-type Known = Grouped & { reading: ThrowReading };
+function chosenArms(db: Db, filter: BoardFilter, nowMs: number): ChosenArm[] {
+  const leftAfter = addDays(dayOf(nowMs, "UTC"), -1);
+  return db.$client.prepare(CHOSEN).all({ ...filter, leftAfter }) as ChosenArm[];
+}
 
-function byAthlete(rows: BoardRows, reading: ThrowReading): Known {
+function knownOf(read: ReturnType<typeof armReader>) {
   return {
-    reading,
-    entries: grouping(rows.entries),
-    outings: grouping(rows.outings),
-    booked: grouping(rows.booked),
-    reports: grouping(rows.reports),
-    clearances: grouping(rows.clearances),
-    overrides: grouping(rows.overrides),
+    entries: byAthlete(read("entries")),
+    outings: byAthlete(read("outings")),
+    booked: byAthlete(read("booked")),
+    reports: byAthlete(read("reports")),
+    clearances: byAthlete(read("clearances")),
+    overrides: byAthlete(read("overrides")),
   };
 }
 
-function grouping<Row extends { athleteId: string }>(rows: readonly Row[]): Map<string, Row[]> {
-  const grouped = new Map<string, Row[]>();
-  for (const row of rows) {
-    const own = grouped.get(row.athleteId);
-    if (own) own.push(row);
-    else grouped.set(row.athleteId, [row]);
-  }
-  return grouped;
-}
-
 function questionOf(
-  { athleteId, bornOn, joinedOn }: ArmRow,
-  known: Known,
-  books: BoardQuestion["books"],
+  { athleteId, bornOn, joinedOn }: ChosenArm,
+  known: ReturnType<typeof knownOf> & { reading: ThrowReading; books: BoardQuestion["books"] },
   { today, dayAt }: Clock,
 ): BoardQuestion {
   const entries = known.entries.get(athleteId) ?? [];
@@ -92,41 +107,17 @@ function questionOf(
   const overrides = known.overrides.get(athleteId) ?? [];
   const booked = known.booked.get(athleteId) ?? [];
   return {
-    ...{ bornOn, today, books, entries, reading: known.reading, lastReportedOn: joinedOn },
+    bornOn,
+    today,
+    entries,
+    books: known.books,
+    reading: known.reading,
+    lastReportedOn: joinedOn,
     overrides: overrides.length === 0 ? [] : standingOverrides(overrides),
     outings: outings.length === 0 ? [] : openOutings(outings, entries),
-    booked: booked.map(({ id, startsAtMs, kind, pitches }) => ({
-      ...{ id, pitches, plannedOn: dayAt(startsAtMs), kind: thrownAs(kind), teamId: null },
-    })),
+    booked: booked.map((each) => plannedThrows(each, dayAt(each.startsAtMs))),
     pain: reports.length === 0 ? [] : painSpans({ reports, clearances }, dayAt),
   };
-}
-
-/** The books of each arm, the athlete's own first; arms with the same books share one list of them. */
-async function bookShelf(db: Db, rows: BoardRows): Promise<(row: ArmRow) => BoardQuestion["books"]> {
-  const ofTeams = grouping(rows.teamBooks);
-  const books = await booksById(db, new Set([...rows.arms, ...rows.teamBooks].map((row) => row.bookId)));
-  const shelf = new Map<string, BoardQuestion["books"]>();
-  return ({ athleteId, bookId }) => {
-    const ids = new Set([bookId, ...(ofTeams.get(athleteId) ?? []).map((team) => team.bookId)]);
-    const key = [...ids].join(" ");
-    const found = shelf.get(key) ?? booksWith(ids, books);
-    shelf.set(key, found);
-    return found;
-  };
-}
-
-function booksWith(
-  ids: ReadonlySet<string>,
-  books: Awaited<ReturnType<typeof booksById>>,
-): BoardQuestion["books"] {
-  const [first, ...others] = [...ids].map((id) => {
-    const book = books.get(id);
-    if (!book) throw new Error(`There is no rule book ${id}.`);
-    return book;
-  });
-  if (!first) throw new Error("An arm goes by one book at least.");
-  return [first, ...others];
 }
 
 interface Clock {

@@ -57,7 +57,7 @@ describe("the board", () => {
   it("says what was thrown, the rest it asks for, and the first day with room again", async () => {
     await logGame("2026-11-25", 51);
     const days = await daysOf(CHILD);
-    expect(days.get("2026-11-25")).toEqual({ limit: 34, thrown: 51, outing: 0, booked: 0 });
+    expect(days.get("2026-11-25")).toEqual({ limit: 34, outs: 0, thrown: 51, outing: 0, booked: 0 });
     expect(["2026-11-26", "2026-11-27", "2026-11-28"].map((day) => days.get(day)?.limit)).toEqual([
       "resting",
       "resting",

@@ -1,8 +1,11 @@
-/** One figure: how many times the bare baseline of the same run our way costs. */
+/**
+ * One figure: how many times the bare baseline of the same run our way costs, or where somebody waits for it, how many
+ * milliseconds it takes.
+ */
 export interface Figure {
   name: string;
   value: number;
-  unit: "times";
+  unit: "times" | "ms";
   target: number;
   ok: boolean;
 }
@@ -25,6 +28,25 @@ export async function compare(name: string, target: number, ours: Work, bare: Wo
   }
   const value = Math.round((median(times.ours) / median(times.bare)) * 100) / 100;
   return { name, value, unit: "times", target, ok: value <= target };
+}
+
+/**
+ * How long one call takes at the 95th percentile of many, the first ones left out.
+ * @param work is told which call it is, from 0
+ */
+export async function slowest(
+  name: string,
+  target: number,
+  calls: number,
+  work: (call: number) => unknown | Promise<unknown>,
+): Promise<Figure> {
+  const warmUp = Math.ceil(calls / 10);
+  for (let call = 0; call < warmUp; call += 1) await work(call);
+  const times: number[] = [];
+  for (let call = 0; call < calls; call += 1) times.push(await timed(() => work(call)));
+  const p95 = times.sort((a, b) => a - b)[Math.ceil(calls * 0.95) - 1] ?? Number.NaN;
+  const value = Math.round(p95 * 100) / 100;
+  return { name: `${name}, 95th percentile`, value, unit: "ms", target, ok: value <= target };
 }
 
 async function timed(work: Work): Promise<number> {

@@ -1,7 +1,8 @@
-/** Speed as ratios against a bare baseline of the same run. `npm run bench -- --json` prints one object a line. */
+/** Speed, mostly as ratios against a bare baseline of the same run. `npm run bench -- --json` prints one object a line. */
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { measureBoard } from "./board";
 import type { Figure } from "./measure";
 import { measureArms, measureClaims, measureCommits } from "./records";
 import { measureServing } from "./serving";
@@ -13,13 +14,14 @@ try {
     await measureClaims(folder),
     await measureArms(folder),
     await measureServing(folder),
+    ...(await measureBoard(folder)),
   ];
   for (const figure of figures) {
     if (process.argv.includes("--json")) console.log(JSON.stringify(figure));
     else {
       const verdict = figure.ok ? "ok" : "over";
       console.log(
-        `${verdict.padEnd(5)} ${figure.value.toFixed(2).padStart(6)} times (at most ${figure.target})  ${figure.name}`,
+        `${verdict.padEnd(5)} ${figure.value.toFixed(2).padStart(6)} ${figure.unit.padEnd(5)} (at most ${figure.target})  ${figure.name}`,
       );
     }
   }

@@ -4,7 +4,9 @@
  */
 export interface BoardCell {
   /** At most how many pitches more the book leaves, or what stands in place of a number. */
-  limit: number | "resting" | "pain" | "no_published_limit";
+  limit: number | "resting" | "pain" | "no_published_limit" | "outs";
+  /** At most how many outs more, where the book counts innings alone (`limit` is "outs"); else 0. */
+  outs: number;
   thrown: number;
   outing: number;
   booked: number;
@@ -16,20 +18,24 @@ const LIMITS: Record<string, BoardCell["limit"]> = { R: "resting", P: "pain", N:
 
 /**
  * A row of cells as one short text, so that thousands of days travel as a few kilobytes.
- * @example encodeCells([{ limit: 34, thrown: 51, outing: 0, booked: 0 }]) // "34t51"
+ * @example encodeCells([{ limit: 34, outs: 0, thrown: 51, outing: 0, booked: 0 }]) // "34t51"
  */
 export function encodeCells(cells: readonly BoardCell[]): string {
   return cells.map(encoded).join(" ");
 }
 
-function encoded({ limit, thrown, outing, booked }: BoardCell): string {
-  const first = typeof limit === "number" ? String(limit) : LETTERS[limit];
-  return first + counted("t", thrown) + counted("o", outing) + counted("b", booked);
+function encoded({ limit, outs, thrown, outing, booked }: BoardCell): string {
+  return firstOf(limit, outs) + counted("t", thrown) + counted("o", outing) + counted("b", booked);
+}
+
+function firstOf(limit: BoardCell["limit"], outs: number): string {
+  if (typeof limit === "number") return String(limit);
+  return limit === "outs" ? `I${outs}` : LETTERS[limit];
 }
 
 const counted = (letter: string, pitches: number) => (pitches > 0 ? letter + pitches : "");
 
-const ENCODED = /^(\d+|[RPN])(?:t(\d+))?(?:o(\d+))?(?:b(\d+))?$/;
+const ENCODED = /^(\d+|I\d+|[RPN])(?:t(\d+))?(?:o(\d+))?(?:b(\d+))?$/;
 
 /**
  * The cells of a text of {@link encodeCells}.
@@ -39,14 +45,21 @@ export function decodeCells(text: string): BoardCell[] {
   return text.split(" ").map((each) => {
     const [, first = "", thrown, outing, booked] = ENCODED.exec(each) ?? [];
     if (first === "") throw new RangeError(`"${each}" is no day of an arms board.`);
-    const limit = LIMITS[first] ?? Number(first);
-    return { limit, thrown: Number(thrown ?? 0), outing: Number(outing ?? 0), booked: Number(booked ?? 0) };
+    return {
+      ...limitOf(first),
+      ...{ thrown: Number(thrown ?? 0), outing: Number(outing ?? 0), booked: Number(booked ?? 0) },
+    };
   });
 }
 
-/** Whether the book leaves no pitch on the day: the arm rests, hurts, or its number is used up. */
-export function isLimited({ limit }: BoardCell): boolean {
-  return limit === "resting" || limit === "pain" || limit === 0;
+function limitOf(first: string): Pick<BoardCell, "limit" | "outs"> {
+  if (first.startsWith("I")) return { limit: "outs", outs: Number(first.slice(1)) };
+  return { limit: LIMITS[first] ?? Number(first), outs: 0 };
+}
+
+/** Whether the book leaves nothing on the day: the arm rests, hurts, or its number is used up. */
+export function isLimited({ limit, outs }: BoardCell): boolean {
+  return limit === "resting" || limit === "pain" || limit === 0 || (limit === "outs" && outs === 0);
 }
 
 /**

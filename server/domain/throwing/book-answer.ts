@@ -28,7 +28,8 @@ export function bookAnswer(dated: DatedBook, asked: Asked): BookAnswer {
   }
   const holds: Hold[] = [];
   for (const rule of dated.limits) addHolds(rule, asked, dated.longestRestDays, holds);
-  return { dated, ...tightest(holds), holds };
+  const { status, pitches, outs, restsUntil } = tightest(holds);
+  return { dated, status, pitches, outs, restsUntil, holds };
 }
 
 /** Everything one rule has to say of a day, whatever its level. */
@@ -40,7 +41,10 @@ export function holdsOfRule(rule: DatedRule, asked: Asked, longestRestDays: numb
 
 /** The numbers that holds come to. */
 export function tightest(holds: readonly Hold[]): Omit<BookAnswer, "dated" | "holds"> {
-  let [pitches, outs, restsUntil, rests] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, 0, false];
+  let pitches = Number.POSITIVE_INFINITY;
+  let outs = Number.POSITIVE_INFINITY;
+  let restsUntil = 0;
+  let rests = false;
   for (const hold of holds) {
     if (hold.on === "pitches") pitches = Math.min(pitches, hold.most);
     else if (hold.on === "outs") outs = Math.min(outs, hold.most);

@@ -77,8 +77,18 @@ function loadsBy<Key>(record: ArmRecord, keyOf: (day: CalendarDay) => Key): Map<
 
 function nothingOn(day: CalendarDay): DayLoad {
   return {
-    ...{ day, pitches: 0, gamePitches: 0, games: 0, intentionalWalks: 0, pitchesAtLastBatter: null },
-    ...{ outs: 0, inningsBegun: 0, inningsCaught: 0, entryIds: [], plannedIds: [], withoutOutsIds: [] },
+    day,
+    pitches: 0,
+    gamePitches: 0,
+    games: 0,
+    intentionalWalks: 0,
+    pitchesAtLastBatter: null,
+    outs: 0,
+    inningsBegun: 0,
+    inningsCaught: 0,
+    entryIds: [],
+    plannedIds: [],
+    withoutOutsIds: [],
   };
 }
 

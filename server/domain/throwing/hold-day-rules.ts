@@ -1,6 +1,6 @@
 import { type DayNumber, dayOfNumber } from "@/server/domain/time/day-number";
 import { rangeForAge } from "./age-ranges";
-import { causesOf, pitchedLoad } from "./arm-view";
+import { type ArmView, causesOf, pitchedLoad } from "./arm-view";
 import type { DayLoad } from "./day-load";
 import type { RuleOf } from "./rule";
 import { type Asked, type DatedRule, type Hold, holdsOn } from "./rule-hold";
@@ -16,24 +16,28 @@ export function daysInARowHolds(
   holds: Hold[],
 ): void {
   const { maxDays } = dated.rule;
-  const runFrom = (direction: 1 | -1) => {
-    const run: DayLoad[] = [];
-    for (let away = 1; away <= maxDays; away += 1) {
-      const load = pitchedLoad(view, day + direction * away);
-      if (!load) break;
-      run.push(load);
-    }
-    return run;
-  };
-  const before = runFrom(-1);
-  const after = runFrom(1);
+  const before = runFrom(view, day, -1, maxDays);
+  const after = runFrom(view, day, 1, maxDays);
   if (before.length + after.length < maxDays) return;
   const firstLast = day - before.length + maxDays;
   if (!isInForceWithin(dated, Math.max(day, firstLast), day + after.length)) return;
   const row = [...before.toReversed(), ...after];
-  const days = () => row.map((load) => load.day);
-  const reason = () => ({ kind: "days_in_a_row", days: days(), maxDays, ...causesOf(row) }) as const;
-  holds.push({ on: "rest", freeOn: 0, reason });
+  holds.push({
+    on: "rest",
+    freeOn: 0,
+    reason: () => ({ kind: "days_in_a_row", days: row.map((load) => load.day), maxDays, ...causesOf(row) }),
+  });
+}
+
+/** The unbroken run of days of pitching beside a day, nearest first, at most `maxDays` long. */
+function runFrom(view: ArmView, day: DayNumber, direction: 1 | -1, maxDays: number): DayLoad[] {
+  const run: DayLoad[] = [];
+  while (run.length < maxDays) {
+    const load = pitchedLoad(view, day + direction * (run.length + 1));
+    if (!load) break;
+    run.push(load);
+  }
+  return run;
 }
 
 function isInForceWithin({ from, until }: DatedRule, first: DayNumber, last: DayNumber): boolean {

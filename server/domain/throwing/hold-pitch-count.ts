@@ -34,8 +34,11 @@ export function pitchCountHolds(dated: CountRule, asked: Asked, reachDays: numbe
     reason: () => ({ kind: "daily_max", ageYears: asked.ageAt(day), dailyMaxPitches, finishesBatter }),
   });
   if (!today) return;
-  const reason = () => ({ kind: "already_today", pitches: taken, ...causesOf([today]) }) as const;
-  holds.push({ on: "taken", unit: "pitches", reason });
+  holds.push({
+    on: "taken",
+    unit: "pitches",
+    reason: () => ({ kind: "already_today", pitches: taken, ...causesOf([today]) }),
+  });
 }
 
 function bandOn(dated: CountRule, { ageAt }: Asked, day: DayNumber): AgeBand | null {
@@ -51,7 +54,8 @@ function holdRest(dated: CountRule, asked: Asked, load: DayLoad, back: number, h
   if (restDays < back) return;
   const freeOn = thrownOn + restDays + 1;
   holds.push({
-    ...{ on: "rest", freeOn },
+    on: "rest",
+    freeOn,
     reason: () => ({
       ...{ kind: "rest_owed", thrownOn: load.day, pitches: countOf(dated.rule, load), restDays },
       countedPitches: counted,
@@ -73,7 +77,9 @@ function holdAhead(
     const totalPitches = mostPitchesWithRest(band, ahead - 1);
     if (totalPitches >= band.dailyMaxPitches) return;
     holds.push({
-      ...{ on: "pitches", most: Math.max(0, totalPitches - taken), saidWhenBinding: false },
+      on: "pitches",
+      most: Math.max(0, totalPitches - taken),
+      saidWhenBinding: false,
       reason: () => ({
         ...{ kind: "outing_ahead", outingOn: outing.day, restDaysBetween: ahead - 1, totalPitches },
         ...causesOf([outing]),

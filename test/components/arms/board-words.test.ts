@@ -26,6 +26,8 @@ describe("a cell in words", () => {
     ["0t85", "85 thrown, none more by the book"],
     ["45o40", "outing planned, 40 pitches, at most 45 more by the book"],
     ["65b20", "20 pitches booked, at most 65 more by the book"],
+    ["I9", "at most 9 outs by the book"],
+    ["I1t20", "20 thrown, at most 1 more out by the book"],
     ["N", "no published limit"],
     ["P", "no throwing: pain or unusual fatigue reported"],
     ["Rb20", "20 pitches booked, resting"],
@@ -60,6 +62,8 @@ describe("the face of a cell", () => {
     ["Ro40", { kind: "outing", word: "outing", more: "resting" }],
     ["R", { kind: "resting", word: "resting", more: "" }],
     ["Pt20", { kind: "pain", word: "pain", more: "20 thrown" }],
+    ["I9", { kind: "allowed", count: 9, word: "outs at most", more: "" }],
+    ["I3t20", { kind: "thrown", count: 20, word: "thrown", more: "3 outs" }],
     ["N", { kind: "allowed", word: "no limit in the book", more: "" }],
   ])("%s is a shape with a word: %j", (text, face) => {
     expect(faceOf(text)).toEqual(face);

@@ -12,6 +12,7 @@ import {
 
 const cell = (limit: BoardCell["limit"], others: Partial<BoardCell> = {}): BoardCell => ({
   limit,
+  outs: 0,
   thrown: 0,
   outing: 0,
   booked: 0,
@@ -24,6 +25,8 @@ describe("the text of a row", () => {
     ["0", cell(0)],
     ["R", cell("resting")],
     ["Po60", cell("pain", { outing: 60 })],
+    ["I9t20", cell("outs", { outs: 9, thrown: 20 })],
+    ["I0", cell("outs")],
     ["Nt1o2b3", cell("no_published_limit", { thrown: 1, outing: 2, booked: 3 })],
   ])("%s is one day", (text, day) => {
     expect(encodeCells([day])).toBe(text);
@@ -36,7 +39,11 @@ describe("the text of a row", () => {
       count,
       fc.constantFrom("resting" as const, "pain" as const, "no_published_limit" as const),
     );
-    const row = fc.array(fc.record({ limit, thrown: count, outing: count, booked: count }), { minLength: 1 });
+    const byPitches = fc.record({ limit, outs: fc.constant(0), thrown: count, outing: count, booked: count });
+    const byOuts = fc.record({
+      ...{ limit: fc.constant("outs" as const), outs: count, thrown: count, outing: count, booked: count },
+    });
+    const row = fc.array(fc.oneof(byPitches, byOuts), { minLength: 1 });
     fc.assert(
       fc.property(row, (cells) => {
         expect(decodeCells(encodeCells(cells))).toEqual(cells);
@@ -44,7 +51,7 @@ describe("the text of a row", () => {
     );
   });
 
-  it.each(["", "X", "34 ", "-1", "t5", "3.5"])("is not %j", (text) => {
+  it.each(["", "X", "34 ", "-1", "t5", "3.5", "I", "Ia"])("is not %j", (text) => {
     expect(() => decodeCells(text)).toThrow(RangeError);
   });
 });
@@ -85,7 +92,8 @@ describe("the end of a rest", () => {
   });
 
   it("leaves only rest, pain and a used-up number limited", () => {
-    expect([cell(1), cell("no_published_limit")].some(isLimited)).toBe(false);
-    expect([cell(0), cell("resting"), cell("pain")].every(isLimited)).toBe(true);
+    const open = [cell(1), cell("no_published_limit"), cell("outs", { outs: 3 })];
+    expect(open.some(isLimited)).toBe(false);
+    expect([cell(0), cell("resting"), cell("pain"), cell("outs")].every(isLimited)).toBe(true);
   });
 });
