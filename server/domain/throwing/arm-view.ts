@@ -11,24 +11,28 @@ export interface ArmView {
   /** Days of pitching, earliest first. */
   pitchedOn: readonly DayNumber[];
   /** Running totals over `pitchedOn`, one longer: the first is 0. */
-  totals: Readonly<Record<RuleOf<"total">["unit"], readonly number[]>>;
+  totals: Readonly<Record<CountedUnit, readonly number[]>>;
   /** What is to be thrown, where the question says it. */
   kind: ThrowKind | null;
 }
+
+/** What is added up over spans; innings begun as whole ones. */
+export type CountedUnit = RuleOf<"total">["unit"] | "inningsBegun";
 
 /** Makes the view of an arm, once for any number of days and books. */
 export function armView(record: ArmRecord & { kind?: ThrowKind | null }): ArmView {
   const loads = numberedLoads(record);
   const pitched = [...loads].filter(([, load]) => isPitched(load)).sort(([a], [b]) => a - b);
-  const [pitches, outs] = [[0], [0]];
+  const [pitches, outs, inningsBegun] = [[0], [0], [0]];
   for (const [, load] of pitched) {
     pitches.push((pitches.at(-1) ?? 0) + load.pitches);
     outs.push((outs.at(-1) ?? 0) + load.outs);
+    inningsBegun.push((inningsBegun.at(-1) ?? 0) + load.inningsBegun);
   }
   return {
     loads,
     pitchedOn: pitched.map(([day]) => day),
-    totals: { pitches, outs },
+    totals: { pitches, outs, inningsBegun },
     kind: record.kind ?? null,
   };
 }
@@ -45,13 +49,8 @@ export function loadsBetween(view: ArmView, after: DayNumber, upTo: DayNumber): 
   return days.flatMap((day) => pitchedLoad(view, day) ?? []);
 }
 
-/** Pitches or outs of the days after `after`, up to `upTo` included. */
-export function totalBetween(
-  view: ArmView,
-  unit: RuleOf<"total">["unit"],
-  after: DayNumber,
-  upTo: DayNumber,
-): number {
+/** Pitches, outs or innings begun of the days after `after`, up to `upTo` included. */
+export function totalBetween(view: ArmView, unit: CountedUnit, after: DayNumber, upTo: DayNumber): number {
   const totals = view.totals[unit];
   return (totals[placeAfter(view, upTo)] ?? 0) - (totals[placeAfter(view, after)] ?? 0);
 }

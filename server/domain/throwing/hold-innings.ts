@@ -1,6 +1,6 @@
 import { type DayNumber, dayOfNumber } from "@/server/domain/time/day-number";
 import { rangeForAge } from "./age-ranges";
-import { causesOf, loadsBetween, pitchedLoad } from "./arm-view";
+import { causesOf, loadsBetween, pitchedLoad, totalBetween } from "./arm-view";
 import type { DayLoad } from "./day-load";
 import type { LimitReason } from "./limit-reason";
 import type { RuleOf } from "./rule";
@@ -15,6 +15,7 @@ type InningsRule = DatedRule<RuleOf<"innings">>;
 export function inningsHolds(dated: InningsRule, asked: Asked, holds: Hold[]): void {
   const { view, day } = asked;
   holdRest(dated, asked, holds);
+  holdSpans(dated, asked, holds);
   const band = bandOn(dated, asked, day);
   if (!band) return;
   const today = pitchedLoad(view, day);
@@ -27,7 +28,6 @@ export function inningsHolds(dated: InningsRule, asked: Asked, holds: Hold[]): v
     holds.push({ on: "taken", unit: "outs", reason });
   }
   holdNextDay(dated, asked, taken, holds);
-  holdSpans(dated, asked, holds);
   holdUnsaid(dated, asked, holds);
 }
 
@@ -39,13 +39,17 @@ function countOf({ counted }: RuleOf<"innings">, load: DayLoad): number {
   return counted === "outs" ? load.outs : load.inningsBegun * 3;
 }
 
-/** Outs over the span of the rule that ends on `last`; of a span whose rule is not in force, none. */
+/** The pitching of the span of the rule that ends on `last`; of a rule without spans, of that day alone. */
 function spanOf(dated: InningsRule, { view }: Asked, last: DayNumber): DayLoad[] {
   return loadsBetween(view, last - (dated.rule.rolling?.days ?? 1), last);
 }
 
-const total = (rule: RuleOf<"innings">, loads: readonly DayLoad[]) =>
-  loads.reduce((outs, load) => outs + countOf(rule, load), 0);
+/** The outs of {@link spanOf}. */
+function spanTotal({ rule }: InningsRule, { view }: Asked, last: DayNumber): number {
+  const after = last - (rule.rolling?.days ?? 1);
+  if (rule.counted === "outs") return totalBetween(view, "outs", after, last);
+  return totalBetween(view, "inningsBegun", after, last) * 3;
+}
 
 /** An inning begun counts whole: what is left of one is none. */
 function hold(
@@ -72,11 +76,10 @@ function holdRest(dated: InningsRule, asked: Asked, holds: Hold[]): void {
   }
   if (!rule.rolling?.restWhenFull) return;
   const { days, outs: most } = rule.rolling;
-  const span = spanOf(dated, asked, asked.day - 1);
-  if (total(rule, span) < most) return;
-  const reason = () => {
-    return { ...said, thrownOn: before.day, outs: total(rule, span), days, ...causesOf(span) } as const;
-  };
+  const got = spanTotal(dated, asked, asked.day - 1);
+  if (got < most) return;
+  const causes = () => causesOf(spanOf(dated, asked, asked.day - 1));
+  const reason = () => ({ ...said, thrownOn: before.day, outs: got, days, ...causes() }) as const;
   holds.push({ on: "rest", freeOn, reason });
 }
 
@@ -97,8 +100,7 @@ function holdSpans(dated: InningsRule, asked: Asked, holds: Hold[]): void {
   for (let last = asked.day; last < asked.day + rolling.days; last += 1) {
     const isAsked = last === asked.day || pitchedLoad(asked.view, last) !== null;
     if (!isAsked || !bandOn(dated, asked, last)) continue;
-    const span = spanOf(dated, asked, last);
-    const got = total(dated.rule, span);
+    const got = spanTotal(dated, asked, last);
     // The day after a span that is reached rests: one out short of it leaves that day its pitching.
     const keepsNextDay = rolling.restWhenFull && pitchedLoad(asked.view, last + 1) !== null;
     const most = keepsNextDay ? rolling.outs - 1 : rolling.outs;
@@ -109,7 +111,7 @@ function holdSpans(dated: InningsRule, asked: Asked, holds: Hold[]): void {
         most,
         got,
         lastDay: dayOfNumber(last),
-        ...causesOf(span),
+        ...causesOf(spanOf(dated, asked, last)),
       },
     }));
   }
