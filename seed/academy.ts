@@ -14,6 +14,7 @@ import type { RoundPlan } from "./academy/round-plan";
 import type { SessionTale } from "./academy/session-rows";
 import { buildGroups, buildWeeks } from "./academy/sessions";
 import { buildToday } from "./academy/sessions-of-today";
+import { buildTeam } from "./academy/teams";
 import { tellSeason } from "./academy/tell-season";
 import { chooseThemes } from "./academy/themes";
 import { buildEasyThrows, buildGames, buildLatestThrows, buildPlannedOutings } from "./academy/throws";
@@ -57,6 +58,7 @@ function layDownThrows(world: World, athletes: readonly Athlete[], tales: Sessio
   const diary = openDiary(world);
   for (const athlete of athletes) {
     blockDays(world, athlete);
+    buildTeam(world, athlete);
     buildGames(world, athlete);
     buildPain(world, athlete);
   }

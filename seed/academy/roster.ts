@@ -32,6 +32,8 @@ export interface Athlete {
   guardianIds: string[];
   part: StoryPart | null;
   arm: Arm;
+  /** The team they pitch for, if any. */
+  teamId: string | null;
   /** Share of weeks with a session. */
   keenness: number;
   random: Random;
@@ -113,6 +115,7 @@ function addAthlete(world: World, { family, cast, joinedOn, guardianIds, index }
     ...{ id: row.id, personId, given: cast.given, bornOn, age: cast.age, throws: cast.hand, heightCm },
     ...{ siteId: row.homeSiteId, coachId: row.coachPersonId, joinedOn, guardianIds, random, index },
     part: cast.part ?? null,
+    teamId: null,
     arm: { bornOn, today: world.today, entries: [], planned: [], blocked: [] },
     keenness: cast.mailbox === "athlete" ? 0.9 : random.between(0.4, 0.8),
   };

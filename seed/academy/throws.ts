@@ -1,8 +1,9 @@
 import type { ThrowKind } from "@/server/domain/throwing/throw-entry";
-import { NO_GAME } from "@/server/domain/throwing/validate-game";
+import { type GameDetails, NO_GAME } from "@/server/domain/throwing/validate-game";
 import { addDays, type CalendarDay, weekdayOf } from "@/server/domain/time/calendar-day";
 import { roomOn } from "./arm";
 import { type Athlete, speakerFor } from "./roster";
+import { gameSaid } from "./teams";
 import { at, dayFromToday, SEASON_DAYS, type World } from "./world";
 
 /** One line of the throw log. */
@@ -14,14 +15,34 @@ export interface Throws {
   reportedAtMs: number;
   sessionId?: string;
   clipId?: string;
+  game?: Partial<GameDetails>;
 }
 
 /** Lays throws on the arm and writes them into the log. */
 export function logThrows(world: World, { id: athleteId, arm }: Athlete, throws: Throws): void {
-  const { day: thrownOn, kind, pitches, reportedAtMs, reportedBy, sessionId = null, clipId = null } = throws;
+  const {
+    day: thrownOn,
+    kind,
+    pitches,
+    reportedAtMs,
+    reportedBy,
+    sessionId = null,
+    clipId = null,
+    game,
+  } = throws;
   const id = world.id("thr");
-  arm.entries.push({ ...NO_GAME, id, athleteId, thrownOn, kind, pitches, replacesId: null, reportedAtMs });
-  const row = { id, athleteId, thrownOn, kind, pitches, sessionId, clipId, reportedAtMs };
+  arm.entries.push({
+    ...NO_GAME,
+    ...game,
+    id,
+    athleteId,
+    thrownOn,
+    kind,
+    pitches,
+    replacesId: null,
+    reportedAtMs,
+  });
+  const row = { ...game, id, athleteId, thrownOn, kind, pitches, sessionId, clipId, reportedAtMs };
   world.rows.throwEntry.push({ ...row, reportedByPersonId: reportedBy });
 }
 
@@ -37,6 +58,7 @@ function gameShare(day: CalendarDay): number {
 /** The weekends of the season behind: games with a count that the book leaves room for. */
 export function buildGames(world: World, athlete: Athlete): void {
   const random = athlete.random.fork("games");
+  const telling = athlete.random.fork("what games say");
   for (let days = -SEASON_DAYS; days < -1; days += 1) {
     const day = dayFromToday(world, days);
     if (day < athlete.joinedOn || !random.chance(gameShare(day))) continue;
@@ -47,6 +69,7 @@ export function buildGames(world: World, athlete: Athlete): void {
       day,
       kind,
       pitches,
+      game: gameSaid(telling, pitches, kind === "game" ? athlete.teamId : null),
       ...reportOf(world, athlete, day, random.int(1140, 1290)),
     });
   }
@@ -85,9 +108,9 @@ export function buildPlannedOutings(world: World, athlete: Athlete): void {
   const pitches = Math.min(25 + 2 * athlete.age, roomOn(athlete.arm, day));
   if (pitches < 15) return;
   const id = world.id("out");
-  athlete.arm.planned.push({ id, plannedOn: day, kind: "game", pitches, teamId: null });
+  athlete.arm.planned.push({ id, plannedOn: day, kind: "game", pitches, teamId: athlete.teamId });
   world.rows.plannedOuting.push({
-    ...{ id, athleteId: athlete.id, plannedOn: day, pitches },
+    ...{ id, athleteId: athlete.id, plannedOn: day, pitches, teamId: athlete.teamId },
     addedByPersonId: speakerFor(athlete, world.today),
     addedAtMs: at(world, dayFromToday(world, -random.int(2, 6)), 1215),
   });

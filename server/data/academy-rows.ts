@@ -19,13 +19,11 @@ import {
 } from "@/db/schema/people";
 import { addendum, keep, review } from "@/db/schema/reviews";
 import { draft, round, roundEvent } from "@/db/schema/rounds";
-import { ruleBookConfirmation, ruleBookVersion } from "@/db/schema/rule-books";
 import { claim, session, sessionAthlete, sessionLog, sessionPlan, sessionWork } from "@/db/schema/sessions";
 import { lane, site, siteClosure, siteHours } from "@/db/schema/sites";
 import {
   athleteTeam,
   checkIn,
-  limitOverride,
   painClearance,
   painReport,
   plannedOuting,
@@ -69,12 +67,9 @@ const TABLES = {
   sessionLog,
   sessionWork,
   checkIn,
-  ruleBookVersion,
-  ruleBookConfirmation,
   athleteTeam,
   throwEntry,
   plannedOuting,
-  limitOverride,
   painReport,
   painClearance,
   charge,
