@@ -1,6 +1,7 @@
 import type { Db } from "@/db/client";
-import { datedBook } from "@/server/domain/throwing/dated-book";
+import { reachDays } from "@/server/domain/throwing/dated-book";
 import type { ArmQuestion } from "@/server/domain/throwing/pitches-allowed";
+import type { Rule } from "@/server/domain/throwing/rule";
 import type { RuleBook } from "@/server/domain/throwing/rule-book";
 import { addDays, type CalendarDay } from "@/server/domain/time/calendar-day";
 import { type ArmRows, type ArmsAsked, byAthlete } from "./arm-rows";
@@ -15,12 +16,16 @@ interface ArmAndBook {
 export interface BookShelf {
   /** The athlete's own book first, then those of the teams they pitch for now, each once. */
   booksOf: (arm: ArmAndBook) => ArmQuestion["books"];
-  /** The arms whose books look further back than from the day asked about to `sinceDay`, and how far those look. */
-  farOf: (arms: readonly ArmAndBook[], sinceDay: CalendarDay) => Pick<ArmsAsked, "farIds" | "farSinceDay">;
+  /** The arms whose books look far back, and since which day their entries are read: from before `sinceDay`. */
+  farOf: (
+    arms: readonly ArmAndBook[],
+    sinceDay: CalendarDay,
+    levels: readonly Rule["level"][],
+  ) => Pick<ArmsAsked, "farIds" | "farSinceDay">;
 }
 
 /** Books that look back on fewer days have all that they add up read for every arm. */
-const NEAR_DAYS = 26;
+const NEAR_DAYS = 24;
 
 /**
  * Reads the books of some arms. Arms that go by the same books share one list of them, so that what is worked out of a
@@ -42,14 +47,17 @@ export async function bookShelf(
     shelf.set(key, found);
     return found;
   };
-  return { booksOf, farOf: (arms, sinceDay) => farthest(arms, booksOf, sinceDay) };
+  const farOf: BookShelf["farOf"] = (some, sinceDay, levels) => {
+    const reachOf = (arm: ArmAndBook) => Math.max(...booksOf(arm).map((book) => reach(book, levels)));
+    const far = some.filter((arm) => reachOf(arm) > NEAR_DAYS);
+    const farSinceDay = addDays(sinceDay, -Math.max(0, ...far.map(reachOf)));
+    return { farIds: far.map((arm) => arm.athleteId), farSinceDay };
+  };
+  return { booksOf, farOf };
 }
 
-function farthest(arms: readonly ArmAndBook[], booksOf: BookShelf["booksOf"], sinceDay: CalendarDay) {
-  const reachOf = (arm: ArmAndBook) => Math.max(...booksOf(arm).map((book) => datedBook(book).reachDays));
-  const far = arms.filter((arm) => reachOf(arm) > NEAR_DAYS);
-  const farDays = Math.max(0, ...far.map(reachOf));
-  return { farIds: far.map((arm) => arm.athleteId), farSinceDay: addDays(sinceDay, -farDays) };
+function reach({ rules }: RuleBook, levels: readonly Rule["level"][]): number {
+  return Math.max(0, ...rules.filter(({ level }) => levels.includes(level)).map(reachDays));
 }
 
 function booksWith(ids: ReadonlySet<string>, books: ReadonlyMap<string, RuleBook>): ArmQuestion["books"] {

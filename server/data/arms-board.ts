@@ -71,7 +71,7 @@ export async function armsForBoard(
   const { booksOf, farOf } = await bookShelf(db, arms, teamBooks);
   const { countedKinds, askAfterDays } = await academyReading(db);
   const reading = { countedKinds, askAfterDays };
-  const known = knownOf(armReader(db, { ...near, ...farOf(arms, sinceDay) }));
+  const known = knownOf(armReader(db, { ...near, ...farOf(arms, sinceDay, ["limit"]) }));
   return arms.map((arm) => {
     const { athleteId, givenName, familyName } = arm;
     const question = questionOf(arm, { ...known, reading, books: booksOf(arm) }, clockOf(arm.zone));

@@ -4,6 +4,7 @@ import { standingOverrides } from "@/server/domain/rule-books/limit-override";
 import { openOutings } from "@/server/domain/throwing/open-outings";
 import { painStop } from "@/server/domain/throwing/pain";
 import type { ArmQuestion } from "@/server/domain/throwing/pitches-allowed";
+import { RULE_LEVELS } from "@/server/domain/throwing/rule";
 import type { PlannedThrows, ThrowKind } from "@/server/domain/throwing/throw-entry";
 import { addDays, type CalendarDay, dayOf } from "@/server/domain/time/calendar-day";
 import { academyReading } from "./academy-reading";
@@ -42,7 +43,8 @@ export interface ArmKnowledge extends Omit<ArmQuestion, "day"> {
 /**
  * What is known of several arms as of `nowMs`, by athlete id; unknown ids are left out. Booked sessions count at their
  * planned pitches until they are logged; `exceptSessionId` leaves one out, as when it is being moved. A correction is
- * there whatever its day: it may have moved throws out of the days that are looked back on.
+ * there whatever its day: it may have moved throws out of the days that are looked back on. The log is read as far back
+ * as limits look; advice over months is for {@link armOf}.
  */
 export async function armsOf(
   db: Db,
@@ -50,12 +52,42 @@ export async function armsOf(
   nowMs: number,
   exceptSessionId: string | null = null,
 ): Promise<Map<string, ArmKnowledge>> {
+  return readArms(db, { athleteIds, nowMs, exceptSessionId, levels: ["limit"] });
+}
+
+/**
+ * What is known of one arm, its log read as far back as any rule of its books looks, advice over months included.
+ * @throws Error when there is no such athlete (the caller's fault)
+ */
+export async function armOf(
+  db: Db,
+  athleteId: string,
+  nowMs: number,
+  exceptSessionId: string | null = null,
+): Promise<ArmKnowledge> {
+  const asked = { athleteIds: [athleteId], nowMs, exceptSessionId, levels: RULE_LEVELS };
+  const arm = (await readArms(db, asked)).get(athleteId);
+  if (!arm) throw new Error(`There is no athlete ${athleteId}.`);
+  return arm;
+}
+
+interface Asked {
+  athleteIds: readonly string[];
+  nowMs: number;
+  exceptSessionId: string | null;
+  levels: readonly (typeof RULE_LEVELS)[number][];
+}
+
+async function readArms(
+  db: Db,
+  { athleteIds, nowMs, exceptSessionId, levels }: Asked,
+): Promise<Map<string, ArmKnowledge>> {
   const sinceDay = addDays(dayOf(nowMs, "UTC"), -LOOK_BACK_DAYS);
   const near = { sinceDay, sinceMs: nowMs - LOOK_BACK_DAYS * DAY_MS, farIds: [], farSinceDay: sinceDay };
   const first = armReader(db, { ids: athleteIds, ...near });
   const arms = first("arms");
   const { booksOf, farOf } = await bookShelf(db, arms, first("teamBooks"));
-  const read = armReader(db, { ids: athleteIds, ...near, ...farOf(arms, sinceDay) });
+  const read = armReader(db, { ids: athleteIds, ...near, ...farOf(arms, sinceDay, levels) });
   const { countedKinds, askAfterDays } = await academyReading(db);
   const known = knownOf(read);
   return new Map(
@@ -81,18 +113,6 @@ export async function armsOf(
       return [athleteId, knowledge] as const;
     }),
   );
-}
-
-/** What is known of one arm. @throws Error when there is no such athlete (the caller's fault) */
-export async function armOf(
-  db: Db,
-  athleteId: string,
-  nowMs: number,
-  exceptSessionId: string | null = null,
-): Promise<ArmKnowledge> {
-  const arm = (await armsOf(db, [athleteId], nowMs, exceptSessionId)).get(athleteId);
-  if (!arm) throw new Error(`There is no athlete ${athleteId}.`);
-  return arm;
 }
 
 /** The throws of a booked session, by the day it is on at the athlete's home site. */

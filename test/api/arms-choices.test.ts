@@ -1,5 +1,12 @@
+import { eq } from "drizzle-orm";
 import { beforeEach, describe, expect, it } from "vitest";
+import { athlete } from "@/db/schema/people";
 import { athleteTeam, painReport } from "@/db/schema/throwing";
+import { saveBookVersion } from "@/server/data/rule-books";
+import { ownCopy } from "@/server/domain/rule-books/own-book";
+import { decodeCells } from "@/server/domain/throwing/board-cell";
+import { SHIPPED_BOOKS } from "@/server/domain/throwing/shipped-books";
+import { daysBetween } from "@/server/domain/time/calendar-day";
 import { addAthlete, makeAcademy, type TestAcademy, WHO } from "../helpers/academy";
 
 const EVERYTHING = { coach: null, team: null, site: null, order: "name", page: 1 } as const;
@@ -39,6 +46,35 @@ describe("a board that is narrowed", () => {
   it("to a site holds those whose home it is, and to one that is not there nobody", async () => {
     expect(await names({ site: WHO.site })).toHaveLength(4);
     expect(await names({ site: "site_nowhere" })).toEqual([]);
+  });
+});
+
+describe("a book that adds up more days than others look back", () => {
+  it("is read as far back as it looks, for the arms that go by it", async () => {
+    const total = {
+      ...{ kind: "total" as const, level: "limit" as const, unit: "pitches" as const, over: { days: 120 } },
+      ...{ effectiveFrom: "2018-01-01", effectiveUntil: null, source: "The academy" },
+      ageBands: [{ ageMin: 7, ageMax: 22, most: 100 }],
+    };
+    const [shipped] = SHIPPED_BOOKS;
+    if (!shipped) throw new Error("No book ships.");
+    const book = {
+      ...ownCopy(shipped, { id: "rbk_far", name: "Over 120 days" }),
+      rules: [...shipped.rules, total],
+    };
+    const saved = { read: 0, basedOnId: shipped.id, savedByPersonId: WHO.admin, savedAtMs: 0 };
+    await saveBookVersion(academy.db, { book, isArchived: false }, saved);
+    await logGame("2026-08-10", 60);
+    const limitToday = async () => {
+      const { rows, fromDay } = await boardAs(WHO.coach);
+      const cells = decodeCells(rows.find((row) => row.athleteId === CHILD)?.cells ?? "");
+      return cells[daysBetween(fromDay, "2026-11-25")]?.limit;
+    };
+    expect(await limitToday()).toBe(85);
+    await academy.db.update(athlete).set({ ruleBookId: book.id }).where(eq(athlete.id, CHILD));
+    expect(await limitToday()).toBe(40);
+    const { marks } = await (await academy.as(WHO.coach)).arms.cell({ athleteId: CHILD, day: "2026-11-25" });
+    expect(marks[0]?.count).toBe(40);
   });
 });
 

@@ -31,13 +31,17 @@ export function pitchCountHolds(dated: CountRule, asked: Asked, reachDays: numbe
     on: "pitches",
     most: Math.max(0, dailyMaxPitches - taken),
     saidWhenBinding: false,
-    reason: () => ({ kind: "daily_max", ageYears: asked.ageAt(day), dailyMaxPitches, finishesBatter }),
+    reason() {
+      return { kind: "daily_max", ageYears: asked.ageAt(day), dailyMaxPitches, finishesBatter };
+    },
   });
   if (!today) return;
   holds.push({
     on: "taken",
     unit: "pitches",
-    reason: () => ({ kind: "already_today", pitches: taken, ...causesOf([today]) }),
+    reason() {
+      return { kind: "already_today", pitches: taken, ...causesOf([today]) };
+    },
   });
 }
 
@@ -56,13 +60,15 @@ function holdRest(dated: CountRule, asked: Asked, load: DayLoad, back: number, h
   holds.push({
     on: "rest",
     freeOn,
-    reason: () => ({
-      ...{ kind: "rest_owed", thrownOn: load.day, pitches: countOf(dated.rule, load), restDays },
-      countedPitches: counted,
-      freeOn: dayOfNumber(freeOn),
-      aboveDailyMax: isAboveDailyMax(dated.rule, load, band),
-      ...causesOf([load]),
-    }),
+    reason() {
+      return {
+        ...{ kind: "rest_owed", thrownOn: load.day, pitches: countOf(dated.rule, load), restDays },
+        countedPitches: counted,
+        freeOn: dayOfNumber(freeOn),
+        aboveDailyMax: isAboveDailyMax(dated.rule, load, band),
+        ...causesOf([load]),
+      };
+    },
   });
 }
 
@@ -80,10 +86,12 @@ function holdAhead(
       on: "pitches",
       most: Math.max(0, totalPitches - taken),
       saidWhenBinding: false,
-      reason: () => ({
-        ...{ kind: "outing_ahead", outingOn: outing.day, restDaysBetween: ahead - 1, totalPitches },
-        ...causesOf([outing]),
-      }),
+      reason() {
+        return {
+          ...{ kind: "outing_ahead", outingOn: outing.day, restDaysBetween: ahead - 1, totalPitches },
+          ...causesOf([outing]),
+        };
+      },
     });
     return;
   }
