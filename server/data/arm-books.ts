@@ -48,16 +48,25 @@ export async function bookShelf(
     return found;
   };
   const farOf: BookShelf["farOf"] = (some, sinceDay, levels) => {
-    const reachOf = (arm: ArmAndBook) => Math.max(...booksOf(arm).map((book) => reach(book, levels)));
-    const far = some.filter((arm) => reachOf(arm) > NEAR_DAYS);
-    const farSinceDay = addDays(sinceDay, -Math.max(0, ...far.map(reachOf)));
-    return { farIds: far.map((arm) => arm.athleteId), farSinceDay };
+    const reachOf = reaches(levels);
+    const far = some.filter((arm) => reachOf(booksOf(arm)) > NEAR_DAYS);
+    const farDays = Math.max(0, ...far.map((arm) => reachOf(booksOf(arm))));
+    return { farIds: far.map((arm) => arm.athleteId), farSinceDay: addDays(sinceDay, -farDays) };
   };
   return { booksOf, farOf };
 }
 
-function reach({ rules }: RuleBook, levels: readonly Rule["level"][]): number {
-  return Math.max(0, ...rules.filter(({ level }) => levels.includes(level)).map(reachDays));
+/** How many days back lists of books look by their rules of some levels, worked out once for each list. */
+function reaches(levels: readonly Rule["level"][]): (books: ArmQuestion["books"]) => number {
+  const known = new Map<ArmQuestion["books"], number>();
+  return (books) => {
+    const before = known.get(books);
+    if (before !== undefined) return before;
+    const rules = books.flatMap((book) => book.rules).filter(({ level }) => levels.includes(level));
+    const days = Math.max(0, ...rules.map(reachDays));
+    known.set(books, days);
+    return days;
+  };
 }
 
 function booksWith(ids: ReadonlySet<string>, books: ReadonlyMap<string, RuleBook>): ArmQuestion["books"] {

@@ -16,6 +16,7 @@ export function daysInARowHolds(
   holds: Hold[],
 ): void {
   const { maxDays } = dated.rule;
+  if (!pitchedLoad(view, day - 1) && !pitchedLoad(view, day + 1)) return;
   const before = runFrom(view, day, -1, maxDays);
   const after = runFrom(view, day, 1, maxDays);
   if (before.length + after.length < maxDays) return;

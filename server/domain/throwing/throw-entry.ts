@@ -96,6 +96,8 @@ export interface PlannedThrows {
 
 /** The rows that no other given row replaces, in the order given. Chains of corrections leave only the last. */
 export function currentEntries<Entry extends ThrowEntry>(entries: readonly Entry[]): Entry[] {
-  const replacedIds = new Set(entries.map((entry) => entry.replacesId));
+  const replacedIds = new Set<string>();
+  for (const { replacesId } of entries) if (replacesId !== null) replacedIds.add(replacesId);
+  if (replacedIds.size === 0) return [...entries];
   return entries.filter((entry) => !replacedIds.has(entry.id));
 }
