@@ -6,7 +6,7 @@ module.exports = {
     {
       name: "no-orphans",
       severity: "error",
-      from: { orphan: true, path: "^(server|components|db)/" },
+      from: { orphan: true, path: "^(server|components|db)/", pathNot: "[.]d[.]ts$" },
       to: {},
     },
     { name: "resolves", severity: "error", from: {}, to: { couldNotResolve: true } },

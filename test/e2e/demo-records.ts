@@ -21,6 +21,15 @@ export function chooseOtherFamily(): Family {
   return familyWhere("coach.email <> 'coach@slabside.example'");
 }
 
+/** An athlete of 11 or 12 in January 2027 with nothing booked or planned in it, and a guardian who signs in. */
+export function chooseTwelveYearOld(): Family {
+  return familyWhere(`t.born_on BETWEEN '2014-01-31' AND '2015-12-31' AND t.left_on IS NULL
+    AND NOT EXISTS (SELECT 1 FROM session s JOIN session_athlete a ON a.session_id = s.id
+                    WHERE a.athlete_id = t.id AND s.state = 'booked'
+                      AND s.starts_at_ms > unixepoch('2027-01-01') * 1000)
+    AND NOT EXISTS (SELECT 1 FROM planned_outing o WHERE o.athlete_id = t.id AND o.planned_on > '2026-12-31')`);
+}
+
 function familyWhere(condition: string): Family {
   const sqlite = database();
   const row = sqlite

@@ -44,7 +44,7 @@ const roundIn = (state: string) =>
 const sessionIn = (state: string) =>
   idOf("SELECT id FROM session WHERE state = ? ORDER BY starts_at_ms DESC", state);
 
-const ACADEMY_PAGES = ["", "/people", "/sites", "/hours", "/checkpoints", "/settings"].map(
+const ACADEMY_PAGES = ["", "/people", "/sites", "/hours", "/checkpoints", "/books", "/settings"].map(
   (page) => `/academy${page}`,
 );
 
@@ -57,6 +57,7 @@ function coachScreens(): string[] {
     ...["mine", "free", "all"].map((part) => `/reviews?show=${part}`),
     ...rounds.map((id) => `/reviews/${id}`),
     "/athletes",
+    "/arms",
     `/athletes/${athleteId}`,
     `/athletes/${athleteId}/throws`,
     "/calendar",
@@ -82,6 +83,7 @@ function adminScreens(): string[] {
     ...ACADEMY_PAGES,
     ...["/rates", "/notices", "/record", "/people/new"].map((page) => `/academy${page}`),
     ...[child, personOf("coach"), personOf("guardian")].map((id) => `/academy/people/${id}`),
+    "/academy/books/usa-baseball-2018",
     `/academy/people/${child}/edit`,
     `/academy/people/${personOf("coach")}/edit`,
   ];
@@ -143,7 +145,13 @@ test.describe("each screen has one question and a title, fits its width and pass
 
   test("for whoever is not signed in", async ({ academy }) => {
     const screens = await screensOf(academy, null);
-    for (const address of ["/sign-in", "/forgot", "/join/a-link-that-was-used", "/nowhere"]) {
+    for (const address of [
+      "/sign-in",
+      "/forgot",
+      "/without-signal",
+      "/join/a-link-that-was-used",
+      "/nowhere",
+    ]) {
       await lookAt(screens, address);
     }
   });
