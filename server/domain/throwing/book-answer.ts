@@ -1,4 +1,3 @@
-import { dayOfNumber } from "@/server/domain/time/day-number";
 import { rangeForAge } from "./age-ranges";
 import type { DatedBook } from "./dated-book";
 import { catchingHolds, daysInARowHolds, oneGameHolds } from "./hold-day-rules";
@@ -94,9 +93,4 @@ function addHolds(dated: DatedRule, asked: Asked, longestRestDays: number, holds
       // Never a limit: what it has to say is said where advice is.
       break;
   }
-}
-
-/** The first day after the rests of an answer, where they name one. */
-export function restEnd({ restsUntil }: BookAnswer): string | null {
-  return restsUntil === 0 ? null : dayOfNumber(restsUntil);
 }

@@ -1,4 +1,4 @@
-import { type DayNumber, dayOfNumber } from "@/server/domain/time/day-number";
+import type { DayNumber } from "@/server/domain/time/day-number";
 import { rangeForAge } from "./age-ranges";
 import { type ArmView, causesOf, pitchedLoad } from "./arm-view";
 import type { DayLoad } from "./day-load";
@@ -87,9 +87,4 @@ export function catchingHolds(
   if (gamePitches < bars || isFinishing) return;
   const reason = () => ({ kind: "no_catching", pitches: gamePitches, ...causesOf([load]) }) as const;
   holds.push({ on: "note", reason });
-}
-
-/** The day a hold ends, in words of the calendar; null where it does not say. */
-export function freeDayOf(freeOn: DayNumber) {
-  return freeOn === 0 ? null : dayOfNumber(freeOn);
 }

@@ -95,6 +95,7 @@ function totalSentence({ unit, over, most, got, lastDay }: TotalReached): string
 
 function monthsOffSentence({ of, months, runMonths, had }: MonthsOffShort): string {
   const off = of === "throwing" ? "without throwing" : "without competitive pitching";
-  const run = runMonths > 0 ? `, ${inWords(runMonths)} of them in a row without any throwing` : "";
-  return `The book has ${inWords(months)} months of the year ${off}${run}; the last twelve whole months had ${inWords(had.months)}, and ${inWords(had.longestRun)} in a row without any throwing.`;
+  const stretch = of === "throwing" ? "of them in one stretch" : "in one stretch without any throwing";
+  const run = runMonths > 0 ? `, ${inWords(runMonths)} ${stretch}` : "";
+  return `The book has ${inWords(months)} months of the year ${off}${run}; counted over the last twelve whole months: ${had.months}, the longest stretch without any throwing ${had.longestRun}.`;
 }
