@@ -11,8 +11,9 @@ export const LAPTOP = { width: 1280, height: 800 };
 
 const PASSWORD = "fastball-over-the-corner";
 
-/** Noise that is not the product's: the network log of a refusal that the screen shows in words. */
-const EXPECTED_NOISE = /Failed to load resource: the server responded with a status of (4\d\d|507)/;
+/** Noise that is not the product's: the network log of a refusal that the screen shows in words, or of no signal. */
+const EXPECTED_NOISE =
+  /Failed to load resource: (the server responded with a status of (4\d\d|507)|net::ERR_INTERNET_DISCONNECTED)/;
 
 export interface Academy {
   /** A page signed in as a person of the demo, in a browser of its own. */
