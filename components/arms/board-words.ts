@@ -43,6 +43,7 @@ export function cellFace(cell: BoardCell, isPast: boolean): CellFace {
   const more = booked > 0 ? `${booked} booked` : "";
   if (limit === "resting") return { kind: "resting", word: "resting", more };
   if (limit === "no_published_limit") return { kind: "allowed", word: "no limit in the book", more };
+  if (limit === "overridden") return { kind: "allowed", word: "overridden", more };
   if (limit === "outs") return { kind: "allowed", count: cell.outs, word: "outs at most", more };
   return { kind: "allowed", count: limit, word: "at most", more };
 }
@@ -50,7 +51,7 @@ export function cellFace(cell: BoardCell, isPast: boolean): CellFace {
 function limitWord({ limit, outs }: BoardCell): string {
   if (typeof limit === "number") return `at most ${limit}`;
   if (limit === "outs") return `${outs} outs`;
-  return limit === "resting" ? "resting" : "";
+  return limit === "resting" || limit === "overridden" ? limit : "";
 }
 
 /**
@@ -87,6 +88,8 @@ function limitInWords({ limit, outs }: BoardCell, until: string | null, isBeside
       return until === null ? "resting" : `resting until ${until}`;
     case "no_published_limit":
       return "no published limit";
+    case "overridden":
+      return "an admin's override, not by the book";
     case "outs":
       return `at most ${outs}${more} ${outs === 1 ? "out" : "outs"} by the book`;
     case 0:

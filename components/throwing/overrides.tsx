@@ -2,7 +2,7 @@
 import { useState } from "react";
 import { Button } from "@/components/ui/button";
 import { DateField } from "@/components/ui/date-field";
-import { FormRow } from "@/components/ui/form";
+import { FormActions, FormRow } from "@/components/ui/form";
 import { NumberField } from "@/components/ui/number-field";
 import { Section } from "@/components/ui/section";
 import { ACTS_COLUMN, Table } from "@/components/ui/table";
@@ -75,11 +75,11 @@ export function Overrides({ athlete, today, answer }: OverridesProps) {
         <p>None. The books’ own answers hold on every day.</p>
       )}
       {mayOverride ? (
-        <div>
+        <FormActions>
           <Button isSmall onPress={() => setAsked("new")}>
             Override a limit
           </Button>
-        </div>
+        </FormActions>
       ) : null}
       {asked ? (
         <OverrideDialog

@@ -19,7 +19,16 @@ import { YearOfThrows } from "./year-of-throws";
 const ROWS_SHOWN = 10;
 
 /** One arm's throwing: log first, then the book's answer, outings, the log, pain and the year. */
-export function ThrowingPage({ view, place }: { view: ThrowingAnswer; place?: ReactNode }) {
+export function ThrowingPage({
+  view,
+  place,
+  overrides,
+}: {
+  view: ThrowingAnswer;
+  place?: ReactNode;
+  /** Where limits were overridden, and for an admin the way to do so. */
+  overrides?: ReactNode;
+}) {
   const { athlete, arm, books, pain, log, outings, today, weeks, reading, load, teams } = view;
   return (
     <>
@@ -40,6 +49,7 @@ export function ThrowingPage({ view, place }: { view: ThrowingAnswer; place?: Re
           </p>
         </Section>
       </div>
+      {overrides}
       <Section title="Outings ahead" {...countOf(outings)}>
         <Outings athleteId={athlete.athleteId} today={today} outings={outings} teams={teams.teams} />
       </Section>

@@ -48,6 +48,9 @@ export function armOnDay(question: ArmQuestion): { answer: PitchesAllowed; marks
 
 function limitMark(answer: PitchesAllowed): ArmMark {
   if (answer.status === "pain") return mark("pain", limitInWords(answer));
+  /* The circle bears the books' own number and no other. */
+  const isOverridden = answer.reasons.some((reason) => reason.kind === "override");
+  if (isOverridden) return mark("allowed", limitInWords(answer));
   if (answer.status !== "resting") return mark("allowed", limitInWords(answer), answer.pitches);
   const freeOn = answer.firstFreeDay;
   const words = freeOn

@@ -8,6 +8,8 @@ export interface StripDay {
   status: PitchesAllowed["status"];
   pitches: number | null;
   outs: number | null;
+  /** Whether the number is an admin's, and not the books' own. */
+  isOverridden: boolean;
 }
 
 /**
@@ -22,8 +24,13 @@ export function armStrip(
   const strip: StripDay[] = [];
   const last = dayNumber(to);
   for (let day = dayNumber(from); day <= last; day += 1) {
-    const { status, pitches, outs } = weighDay(arm, day);
-    strip.push({ status, pitches: finite(pitches), outs: status === "pain" ? null : finite(outs) });
+    const { status, pitches, outs, override } = weighDay(arm, day);
+    strip.push({
+      status,
+      pitches: finite(pitches),
+      outs: status === "pain" ? null : finite(outs),
+      isOverridden: override !== null,
+    });
   }
   return strip;
 }

@@ -4,7 +4,7 @@
  */
 export interface BoardCell {
   /** At most how many pitches more the book leaves, or what stands in place of a number. */
-  limit: number | "resting" | "pain" | "no_published_limit" | "outs";
+  limit: number | "resting" | "pain" | "no_published_limit" | "overridden" | "outs";
   /** At most how many outs more, where the book counts innings alone (`limit` is "outs"); else 0. */
   outs: number;
   thrown: number;
@@ -12,9 +12,12 @@ export interface BoardCell {
   booked: number;
 }
 
-const LETTERS = { resting: "R", pain: "P", no_published_limit: "N" } as const;
+const LETTERS = { resting: "R", pain: "P", no_published_limit: "N", overridden: "V" } as const;
 
-const LIMITS: Record<string, BoardCell["limit"]> = { R: "resting", P: "pain", N: "no_published_limit" };
+const LIMITS: Record<string, BoardCell["limit"]> = {
+  ...{ R: "resting", P: "pain" },
+  ...{ N: "no_published_limit", V: "overridden" },
+};
 
 /**
  * A row of cells as one short text, so that thousands of days travel as a few kilobytes.
@@ -35,7 +38,7 @@ function firstOf(limit: BoardCell["limit"], outs: number): string {
 
 const counted = (letter: string, pitches: number) => (pitches > 0 ? letter + pitches : "");
 
-const ENCODED = /^(\d+|I\d+|[RPN])(?:t(\d+))?(?:o(\d+))?(?:b(\d+))?$/;
+const ENCODED = /^(\d+|I\d+|[RPNV])(?:t(\d+))?(?:o(\d+))?(?:b(\d+))?$/;
 
 /**
  * The cells of a text of {@link encodeCells}.

@@ -49,8 +49,9 @@ export function boardCells(question: BoardQuestion, days: readonly CalendarDay[]
   });
 }
 
-/** A number of outs stands in a cell only where there is none of pitches. */
-function limitOf({ status, pitches, outs }: StripDay): BoardCell["limit"] {
+/** A number of outs stands in a cell only where there is none of pitches, and no number that is not the books'. */
+function limitOf({ status, pitches, outs, isOverridden }: StripDay): BoardCell["limit"] {
+  if (isOverridden) return "overridden";
   if (status === "resting" || status === "pain") return status;
   return pitches ?? (outs === null ? "no_published_limit" : "outs");
 }

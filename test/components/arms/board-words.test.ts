@@ -29,6 +29,7 @@ describe("a cell in words", () => {
     ["I9", "at most 9 outs by the book"],
     ["I1t20", "20 thrown, at most 1 more out by the book"],
     ["N", "no published limit"],
+    ["Vb20", "20 pitches booked, an admin's override, not by the book"],
     ["P", "no throwing: pain or unusual fatigue reported"],
     ["Rb20", "20 pitches booked, resting"],
   ])("%s today is %j", (text, words) => {
@@ -65,6 +66,8 @@ describe("the face of a cell", () => {
     ["I9", { kind: "allowed", count: 9, word: "outs at most", more: "" }],
     ["I3t20", { kind: "thrown", count: 20, word: "thrown", more: "3 outs" }],
     ["N", { kind: "allowed", word: "no limit in the book", more: "" }],
+    ["V", { kind: "allowed", word: "overridden", more: "" }],
+    ["Vo40", { kind: "outing", word: "outing", more: "overridden" }],
   ])("%s is a shape with a word: %j", (text, face) => {
     expect(faceOf(text)).toEqual(face);
   });

@@ -70,6 +70,12 @@ describe("the marks of an arm", () => {
     ]);
   });
 
+  it("bear no number that an admin's override gave: the circle is the books' own", () => {
+    const overrides = [{ id: "o", day: "2026-11-26", pitches: 60 }];
+    const [mark] = marksFor("2026-11-26", { thrown: [["2026-11-25", 51]], overrides });
+    expect(mark).toMatchObject({ count: null, words: "60 by an admin's override, not by the book" });
+  });
+
   it("bear no number for an age without a published limit", () => {
     expect(marksFor("2026-11-25", { bornOn: "2000-01-01" })[0]).toMatchObject({
       kind: "allowed",

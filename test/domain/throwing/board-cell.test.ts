@@ -27,6 +27,7 @@ describe("the text of a row", () => {
     ["Po60", cell("pain", { outing: 60 })],
     ["I9t20", cell("outs", { outs: 9, thrown: 20 })],
     ["I0", cell("outs")],
+    ["Vb20", cell("overridden", { booked: 20 })],
     ["Nt1o2b3", cell("no_published_limit", { thrown: 1, outing: 2, booked: 3 })],
   ])("%s is one day", (text, day) => {
     expect(encodeCells([day])).toBe(text);
@@ -37,7 +38,7 @@ describe("the text of a row", () => {
     const count = fc.integer({ min: 0, max: 400 });
     const limit = fc.oneof(
       count,
-      fc.constantFrom("resting" as const, "pain" as const, "no_published_limit" as const),
+      fc.constantFrom(...(["resting", "pain", "no_published_limit", "overridden"] as const)),
     );
     const byPitches = fc.record({ limit, outs: fc.constant(0), thrown: count, outing: count, booked: count });
     const byOuts = fc.record({

@@ -97,8 +97,12 @@ describe("every kind of rule", () => {
         const strip = armStrip(question, { from, to: addDays(question.day, 14) });
         expect(strip).toHaveLength(29);
         strip.forEach((cell, index) => {
-          const { status, pitches, outs } = pitchesAllowed({ ...question, day: addDays(from, index) });
-          expect(cell).toEqual({ status, pitches, outs });
+          const { status, pitches, outs, reasons } = pitchesAllowed({
+            ...question,
+            day: addDays(from, index),
+          });
+          const isOverridden = reasons.some((reason) => reason.kind === "override");
+          expect(cell).toEqual({ status, pitches, outs, isOverridden });
         });
       }),
       { numRuns: 300 },

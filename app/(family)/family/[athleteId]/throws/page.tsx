@@ -11,9 +11,9 @@ export default async function ThrowsPage({ params }: { params: Promise<{ athlete
   const view = await read((api) => api.throwing.view({ athleteId }));
   const overrides = await read((api) => api.ruleBooks.overrides({ athleteId }));
   return (
-    <>
-      <ThrowingPage view={view} />
-      <Overrides athlete={view.athlete} today={view.today} answer={overrides} />
-    </>
+    <ThrowingPage
+      view={view}
+      overrides={<Overrides athlete={view.athlete} today={view.today} answer={overrides} />}
+    />
   );
 }

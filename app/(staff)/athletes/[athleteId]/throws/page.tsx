@@ -16,11 +16,14 @@ export default async function StaffThrowsPage({ params }: { params: Promise<{ at
   const place = <Link href={`/athletes/${athleteId}`}>{view.athlete.name}</Link>;
   return (
     <>
-      <ThrowingPage view={view} place={place} />
+      <ThrowingPage
+        view={view}
+        place={place}
+        overrides={<Overrides athlete={view.athlete} today={view.today} answer={overrides} />}
+      />
       <Section title="Past throwing">
         <ImportThrows athleteId={athleteId} />
       </Section>
-      <Overrides athlete={view.athlete} today={view.today} answer={overrides} />
     </>
   );
 }
