@@ -29,15 +29,19 @@ export function BookPreview({ preview }: { preview: Preview | undefined }) {
 
 /**
  * The counts of a preview in one sentence.
- * @example "Another answer on 3 days for 2 of 12 athletes: 3 stricter, 0 looser."
+ * @example "Another answer on 3 days for 2 of 12 athletes: 2 stricter, 0 looser, 1 of another kind."
  */
 export function previewInWords(preview: Omit<Preview, "listed" | "lines" | "fromDay" | "toDay">): string {
   if (preview.daysThatDiffer === 0)
     return `The same answer on every day, for all ${preview.athletes} athletes.`;
   const days = preview.daysThatDiffer === 1 ? "1 day" : `${preview.daysThatDiffer} days`;
   const of = `${preview.athletesThatDiffer} of ${preview.athletes} athletes`;
-  return `Another answer on ${days} for ${of}: ${preview.stricter} stricter, ${preview.looser} looser.`;
+  const rest = preview.daysThatDiffer - preview.stricter - preview.looser;
+  const others = rest > 0 ? `, ${rest} of another kind` : "";
+  return `Another answer on ${days} for ${of}: ${preview.stricter} stricter, ${preview.looser} looser${others}.`;
 }
+
+const CHANGE_WORDS = { stricter: "stricter", looser: "looser", other: "of another kind" } as const;
 
 function spanInWords({ fromDay, toDay, days }: Preview["listed"][number]): string {
   return days === 1 ? dayInWords(fromDay) : `${dayInWords(fromDay)} to ${dayInWords(toDay)}`;
@@ -57,7 +61,7 @@ function Differences({ preview }: { preview: Preview }) {
           { key: "days", heading: "Days", cell: spanInWords },
           { key: "before", heading: "The book in force", cell: (row) => row.before },
           { key: "after", heading: "This book", cell: (row) => row.after },
-          { key: "change", heading: "It is", cell: (row) => row.change },
+          { key: "change", heading: "It is", cell: (row) => CHANGE_WORDS[row.change] },
         ]}
       />
       {hidden > 0 ? <p>And {hidden} more lines.</p> : null}

@@ -56,6 +56,20 @@ export async function armsOf(
 }
 
 /**
+ * The same with the log read as far back as it takes to ask about days that are over.
+ * @param daysBack how many days before `nowMs` the first day lies that is asked about, and how far the asked rules look
+ * back from it, together
+ */
+export async function armsOfThePast(
+  db: Db,
+  athleteIds: readonly string[],
+  nowMs: number,
+  daysBack: number,
+): Promise<Map<string, ArmKnowledge>> {
+  return readArms(db, { athleteIds, nowMs, exceptSessionId: null, levels: ["limit"], daysBack });
+}
+
+/**
  * What is known of one arm, its log read as far back as any rule of its books looks, advice over months included.
  * @throws Error when there is no such athlete (the caller's fault)
  */
@@ -76,13 +90,15 @@ interface Asked {
   nowMs: number;
   exceptSessionId: string | null;
   levels: readonly (typeof RULE_LEVELS)[number][];
+  /** Beside {@link LOOK_BACK_DAYS}. Default 0. */
+  daysBack?: number;
 }
 
 async function readArms(
   db: Db,
-  { athleteIds, nowMs, exceptSessionId, levels }: Asked,
+  { athleteIds, nowMs, exceptSessionId, levels, daysBack = 0 }: Asked,
 ): Promise<Map<string, ArmKnowledge>> {
-  const sinceDay = addDays(dayOf(nowMs, "UTC"), -LOOK_BACK_DAYS);
+  const sinceDay = addDays(dayOf(nowMs, "UTC"), -LOOK_BACK_DAYS - daysBack);
   const near = { sinceDay, sinceMs: nowMs - LOOK_BACK_DAYS * DAY_MS, farIds: [], farSinceDay: sinceDay };
   const first = armReader(db, { ids: athleteIds, ...near });
   const arms = first("arms");

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { booksById } from "@/server/data/rule-books";
 import { insertThrowEntry } from "@/server/data/throw-log";
+import type { Rule } from "@/server/domain/throwing/rule";
 import { makeAcademy, type TestAcademy, WHO } from "../helpers/academy";
 import { NEW_ATHLETE } from "../helpers/new-people";
 import { keepOwnBook, OWN_BOOK, withMostAtTwelve } from "../helpers/own-book";
@@ -162,6 +163,23 @@ describe("what a book would have said", () => {
       ...{ change: "looser", before: "none by the book", after: "at most 40 by the book" },
     });
     expect(academy.snapshot()).toBe(before);
+  });
+});
+
+describe("what a book that looks far back would have said", () => {
+  it("goes by all that it adds up, from before the days that are compared", async () => {
+    const academy = await makeAcademy();
+    for (const thrownOn of ["2026-06-01", "2026-07-01", "2026-08-01"]) await threw(academy, thrownOn, 80);
+    const cap: Rule = {
+      ...({ kind: "total", level: "limit", unit: "pitches", over: { months: 12 } } as const),
+      ...{ source: "Ours", effectiveFrom: "2018-01-01", effectiveUntil: null },
+      ageBands: [{ ageMin: 11, ageMax: 12, most: 250 }],
+    };
+    const admin = await academy.as(WHO.admin);
+    const book = { ...OWN_BOOK, rules: [...OWN_BOOK.rules, cap] };
+    const { listed } = await admin.ruleBooks.preview({ book });
+    const child = listed.filter(({ athleteId }) => athleteId === CHILD);
+    expect(child).toMatchObject([{ days: 30, change: "stricter", after: "at most 10 by the book" }]);
   });
 });
 

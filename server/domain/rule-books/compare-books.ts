@@ -1,7 +1,11 @@
-import { type ArmQuestion, type PitchesAllowed, pitchesAllowed } from "../throwing/pitches-allowed";
+import { armStrip, type StripDay } from "../throwing/arm-strip";
+import { type ArmQuestion, pitchesAllowed } from "../throwing/pitches-allowed";
 import type { RuleBook } from "../throwing/rule-book";
 import { limitInWords } from "../throwing/why";
 import { addDays, type CalendarDay } from "../time/calendar-day";
+
+/** How one answer stands to another: it leaves less, or more, or less of one thing and more of another. */
+export const BOOK_CHANGES = ["stricter", "looser", "other"] as const;
 
 /** A day on which another book would have answered otherwise. */
 export interface BookDifference {
@@ -9,8 +13,8 @@ export interface BookDifference {
   /** What the books in force said, and what they would have said with the other in place of the first. */
   before: string;
   after: string;
-  /** Whether the other leaves less, or more; an answer with no published limit leaves most. */
-  change: "stricter" | "looser";
+  /** An answer without a number of pitches, or of outs, leaves most of them. */
+  change: (typeof BOOK_CHANGES)[number];
 }
 
 /**
@@ -22,20 +26,31 @@ export function daysThatDiffer(
   book: RuleBook,
   days: readonly CalendarDay[],
 ): BookDifference[] {
-  const others = arm.books.slice(1);
+  const books: ArmQuestion["books"] = [book, ...arm.books.slice(1)];
   return days.flatMap((day) => {
-    const morning = {
-      ...arm,
-      ...{ day, today: day, planned: [], overrides: [], pain: null },
-      entries: arm.entries.filter((entry) => entry.thrownOn < day),
-    };
-    const before = pitchesAllowed(morning);
-    const after = pitchesAllowed({ ...morning, books: [book, ...others] });
-    if (room(before) === room(after)) return [];
-    const change = room(after) < room(before) ? "stricter" : "looser";
-    return [{ day, change, before: limitInWords(before), after: limitInWords(after) }];
+    const entries = arm.entries.filter((entry) => entry.thrownOn < day);
+    const morning = { ...arm, day, today: day, planned: [], overrides: [], pain: null, entries };
+    const change = changeBetween(leftOn(day, morning), leftOn(day, { ...morning, books }));
+    if (!change) return [];
+    const before = limitInWords(pitchesAllowed(morning));
+    return [{ day, change, before, after: limitInWords(pitchesAllowed({ ...morning, books })) }];
   });
 }
+
+function leftOn(day: CalendarDay, morning: ArmQuestion): StripDay | undefined {
+  return armStrip(morning, { from: day, to: day })[0];
+}
+
+function changeBetween(before: StripDay | undefined, after: StripDay | undefined) {
+  const pitches = Math.sign(room(after?.pitches) - room(before?.pitches));
+  const outs = Math.sign(room(after?.outs) - room(before?.outs));
+  if (pitches === 0 && outs === 0) return null;
+  if (pitches <= 0 && outs <= 0) return "stricter";
+  return pitches >= 0 && outs >= 0 ? "looser" : "other";
+}
+
+/** More than any book counts: two answers without a number are the same. */
+const room = (number: number | null | undefined) => number ?? Number.MAX_SAFE_INTEGER;
 
 /** Days one after another on which both answers stay the same. */
 export interface DifferingSpan extends Omit<BookDifference, "day"> {
@@ -62,5 +77,3 @@ export function differingSpans(differences: readonly BookDifference[]): Differin
   }
   return spans;
 }
-
-const room = ({ pitches }: PitchesAllowed) => pitches ?? Number.POSITIVE_INFINITY;

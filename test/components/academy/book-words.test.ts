@@ -51,6 +51,10 @@ describe("a comparison in one sentence", () => {
       { daysThatDiffer: 3, athletesThatDiffer: 2, stricter: 3, looser: 0 },
       "Another answer on 3 days for 2 of 12 athletes: 3 stricter, 0 looser.",
     ],
+    [
+      { daysThatDiffer: 1, athletesThatDiffer: 1, stricter: 0, looser: 0 },
+      "Another answer on 1 day for 1 of 12 athletes: 0 stricter, 0 looser, 1 of another kind.",
+    ],
   ])("%j", (counts, words) => {
     expect(previewInWords({ athletes: 12, ...counts })).toBe(words);
   });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { daysThatDiffer, differingSpans } from "@/server/domain/rule-books/compare-books";
+import { TOURNAMENT_INNINGS } from "@/server/domain/throwing/books/tournament-innings";
 import { addDays } from "@/server/domain/time/calendar-day";
 import { OWN_BOOK, withMostAtTwelve } from "../../helpers/own-book";
 import { ask } from "../throwing/arm-question";
@@ -51,6 +52,12 @@ describe("the days on which another book would have answered otherwise", () => {
     ]);
     const apart = found.filter(({ day }) => day !== "2026-11-19");
     expect(differingSpans(apart).map(({ days }) => days)).toEqual([2, 1, 1, 2]);
+  });
+
+  it("are of another kind where innings stand in place of pitches", () => {
+    const [found] = daysThatDiffer(ask("2026-11-25"), TOURNAMENT_INNINGS, ["2026-11-20"]);
+    expect(found).toMatchObject({ change: "other", before: "at most 85 by the book" });
+    expect(found?.after).toContain("by the book");
   });
 
   it("leave the books of teams in force beside the other", () => {
