@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { addDays, addMonths, daysBetween } from "@/server/domain/time/calendar-day";
 import { dayNumber, dayOfNumber, monthsBefore, numberOf, partsOf } from "@/server/domain/time/day-number";
 
-const anyNumber = fc.integer({ min: dayNumber("0001-01-01"), max: dayNumber("9998-12-31") });
+const anyNumber = fc.integer({ min: dayNumber("0001-01-01"), max: dayNumber("9998-06-30") });
 
 describe("days as numbers", () => {
   it.each([
