@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { ARM_MARK_KINDS, armOnDay } from "@/server/domain/throwing/arm-marks";
 import type { ArmQuestion } from "@/server/domain/throwing/pitches-allowed";
-import { limitInWords, whyInSentences } from "@/server/domain/throwing/why";
+import { adviceInSentences, limitInWords, whyInSentences } from "@/server/domain/throwing/why";
 
 /** One state of an arm as it travels: a shape and its words. */
 export const armMark = z.strictObject({
@@ -21,12 +21,15 @@ export const armAnswer = z.strictObject({
 /** The value of {@link armAnswer}. */
 export type ArmAnswer = z.output<typeof armAnswer>;
 
-/** Asks the book about an arm on a day and words the answer. Since when nothing was reported stands among the marks. */
+/**
+ * Asks the books about an arm on a day and words the answer; advice stands after why. Since when nothing was reported
+ * stands among the marks.
+ */
 export function answerFor(question: ArmQuestion): ArmAnswer {
   const { answer, marks } = armOnDay(question);
   return {
     words: limitInWords(answer),
-    why: whyInSentences({ ...answer, nothingReportedSince: null }),
+    why: [...whyInSentences({ ...answer, nothingReportedSince: null }), ...adviceInSentences(answer)],
     marks,
   };
 }
