@@ -25,7 +25,7 @@ describe("advice of the book", () => {
     const { arm } = await guardian.throwing.view({ athleteId });
     expect(arm.words).toBe("at most 85 by the book");
     expect(arm.why).toContain(
-      "Advice, not a limit: at most 80 innings over twelve months by the book; those to Wed 25 Nov have 80.",
+      "Advice, not a limit: at most 80 innings over 12 months by the book; those to Wed 25 Nov have 80.",
     );
   });
 });
