@@ -10,6 +10,7 @@ import { Outings } from "./outings";
 import { PainBanner } from "./pain-banner";
 import { PainRecord } from "./pain-record";
 import { ReportPain } from "./report-pain";
+import { SaidBefore } from "./said-before";
 import { Teams } from "./teams";
 import { ThrowList } from "./throw-list";
 import styles from "./throwing-page.module.css";
@@ -64,6 +65,7 @@ export function ThrowingPage({
             <ThrowList rows={log.slice(ROWS_SHOWN)} teams={teams.teams} today={today} />
           </details>
         ) : null}
+        <SaidBefore athleteId={athlete.athleteId} today={today} />
       </Section>
       <Section title="The year">
         <YearOfThrows weeks={weeks} />

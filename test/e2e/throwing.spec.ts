@@ -44,6 +44,7 @@ test("a game on Saturday rests the arm on Tuesday, leaves Thursday its number, a
     await dialog.getByRole("button", { name: "Book it" }).click();
     await coach.waitForURL(/\/calendar\/ses_/);
   });
+  await test.step("what was said on Friday for Sunday is still what Friday knew", () => askAgain(guardian));
   await test.step("the board says so for the week", () => readBoard(coach, family));
 });
 
@@ -72,6 +73,24 @@ async function planOuting(guardian: Page) {
   await setNumber(form, "Pitches planned", "50");
   await form.getByRole("button", { name: "Plan the outing" }).click();
   await expect(guardian.getByText("Sat 16 Jan, 50 pitches planned")).toBeVisible();
+}
+
+async function askAgain(guardian: Page) {
+  await guardian.getByText("What was said on a day, by what was known then").click();
+  const form = guardian.getByRole("form", { name: "What was said on a day" });
+  await setDay(form, "For the day", "2027-01-10");
+  await setDay(form, "As known by the end of", "2027-01-08");
+  await form.getByRole("button", { name: "Ask the book again" }).click();
+  await expect(guardian.getByText("At most 85 by the book")).toBeVisible();
+  await setDay(form, "As known by the end of", "2027-01-09");
+  await form.getByRole("button", { name: "Ask the book again" }).click();
+  await expect(
+    guardian
+      .getByText("None by the book")
+      .or(guardian.getByText(/^Resting/i))
+      .first(),
+  ).toBeVisible();
+  await expectAccessible(guardian);
 }
 
 async function readBoard(coach: Page, family: Family) {

@@ -56,6 +56,7 @@ export const ROUND_INPUTS: Record<string, ExampleInput> = {
   "today.family": (record) => ({ athleteId: record.athleteId }),
   "today.staff": () => ({}),
   "throwing.view": (record) => ({ athleteId: record.athleteId }),
+  "throwing.saidOn": (record) => ({ athleteId: record.athleteId, day: "2026-11-25", knownOn: "2026-11-25" }),
   "throwing.log": (record) => ({
     athleteId: record.athleteId,
     thrownOn: "2026-11-24",

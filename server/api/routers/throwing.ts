@@ -26,6 +26,7 @@ import { DONE, done } from "../done";
 import { command, query } from "../procedures";
 import { appendThrows, type TakenThrows } from "../throwing/append-throws";
 import { mayCorrect } from "../throwing/log-answer";
+import { saidInput, saidOn } from "../throwing/said-on";
 import { callerName, stopForPain } from "../throwing/stop-for-pain";
 import { painInput, throwsInput } from "../throwing/throws-input";
 import { throwingView, throwingViewFor } from "../throwing-view";
@@ -47,6 +48,15 @@ export const throwingRouter = router({
     output: throwingView,
     athlete: ofAthlete,
     run: (scope) => throwingViewFor(scope),
+  }),
+
+  /** What the books left this arm on a day, from what was known by the end of another. */
+  saidOn: query({
+    action: "throwing.view",
+    input: z.strictObject({ athleteId: id, ...saidInput }),
+    output: armAnswer,
+    athlete: ofAthlete,
+    run: (scope, input) => saidOn(scope, input),
   }),
 
   /**
