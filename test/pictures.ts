@@ -18,7 +18,7 @@ interface Picture {
   path: string;
 }
 
-/** The six screens, with the ids of the demo as it was built. */
+/** The screens, with the ids of the demo as it was built. */
 function pictures(): Picture[] {
   const sqlite = database();
   const one = (sql: string) => (sqlite.prepare(sql).get() as { id: string }).id;
@@ -39,6 +39,7 @@ function pictures(): Picture[] {
     { name: "season", who: "coach", path: `/athletes/${athleteId}` },
     { name: "family-home", who: "guardian", path: `/family/${childId}` },
     { name: "calendar", who: "coach", path: "/calendar" },
+    { name: "arms", who: "coach", path: "/arms" },
     { name: "ledger", who: "admin", path: "/ledger" },
   ];
 }
