@@ -13,6 +13,8 @@ export default defineConfig({
   },
   test: {
     include: ["test/{domain,data,api,components,seed,media,house}/**/*.test.{ts,tsx}"],
+    /* Every core: by itself vitest leaves one idle, which on two is half of them. */
+    maxWorkers: "100%",
     testTimeout: 30_000,
     hookTimeout: 60_000,
   },

@@ -66,7 +66,7 @@ function coachScreens(): string[] {
     "/calendar/find",
     `/calendar/find?athlete=${athleteId}`,
     `/calendar/find?move=${sessionIn("booked")}`,
-    ...ACADEMY_PAGES,
+    "/academy",
     `/academy/people/${personOf("guardian")}`,
     "/account",
   ];
@@ -179,6 +179,9 @@ test.describe("each screen has one question and a title, fits its width and pass
   test("for an athlete", async ({ academy }) => {
     const screens = await screensOf(academy, "athlete");
     const [athleteId = ""] = athletesOf("athlete");
-    for (const address of [...familyScreens(athleteId), "/account"]) await lookAt(screens, address);
+    const own = ["", "/send", "/times", "/throws", "/season", "/consent"].map(
+      (page) => `/family/${athleteId}${page}`,
+    );
+    for (const address of [...own, "/account"]) await lookAt(screens, address);
   });
 });
