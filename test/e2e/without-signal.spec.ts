@@ -1,10 +1,10 @@
 import { expect, expectAccessible, PHONE, test } from "./academy";
-import { chooseFamily, database } from "./demo-records";
+import { chooseOtherFamily, database } from "./demo-records";
 
 test("throws logged without signal are kept on the phone through a restart of the page, and are on the log once when it is back", async ({
   academy,
 }) => {
-  const family = chooseFamily();
+  const family = chooseOtherFamily();
   const guardian = await academy.as({ email: family.guardianEmail }, PHONE);
   const throws = `/family/${family.athleteId}/throws`;
   await guardian.goto(throws);
