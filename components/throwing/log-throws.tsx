@@ -3,7 +3,8 @@ import { useRouter } from "next/navigation";
 import { useState } from "react";
 import { PainFields } from "@/components/sessions/pain-fields";
 import { Button } from "@/components/ui/button";
-import { Form, FormActions } from "@/components/ui/form";
+import { Disclosure } from "@/components/ui/disclosure";
+import { Form, FormActions, FormPart } from "@/components/ui/form";
 import { Notice } from "@/components/ui/notice";
 import { RadioChoice } from "@/components/ui/radio-choice";
 import { showToast } from "@/components/ui/toast";
@@ -65,7 +66,6 @@ export function LogThrows({ athlete, today, usualKind, teams }: LogThrowsProps) 
 
   return (
     <Form onSubmit={() => void submit(draft.kind)} aria-label="Log throws">
-      {problem ? <Notice kind="refusal">{problem}</Notice> : null}
       <NumberChoice
         key={`number ${logged}`}
         onChange={(pitches) => change({ pitches })}
@@ -85,6 +85,7 @@ export function LogThrows({ athlete, today, usualKind, teams }: LogThrowsProps) 
         onChange={(thrownOn) => change({ thrownOn })}
       />
       <GamePart draft={draft} today={today} teams={teams} onChange={change} />
+      {problem ? <Notice kind="refusal">{problem}</Notice> : null}
       <FormActions>
         <Button
           type="submit"
@@ -115,7 +116,11 @@ function GamePart(props: {
   if (!hasGameDetails(draft.kind)) return null;
   return (
     <>
-      <GameFields game={draft.game} teams={teams} onChange={(game) => onChange({ game })} />
+      <Disclosure summary="Innings, last batter, catching, walks, team">
+        <FormPart>
+          <GameFields game={draft.game} teams={teams} onChange={(game) => onChange({ game })} />
+        </FormPart>
+      </Disclosure>
       <YesOrNo question="Does anything hurt?" value={draft.hurts} onChange={(hurts) => onChange({ hurts })} />
       {draft.hurts ? (
         <PainFields pain={draft.pain} today={today} onChange={(pain) => onChange({ pain })} />

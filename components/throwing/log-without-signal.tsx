@@ -1,5 +1,6 @@
 "use client";
 import { useEffect, useState } from "react";
+import { FormPart } from "@/components/ui/form";
 import { LinkButton } from "@/components/ui/link-button";
 import { Notice } from "@/components/ui/notice";
 import { RadioChoice } from "@/components/ui/radio-choice";
@@ -55,7 +56,7 @@ function LogFor(props: { athletes: readonly Athlete[]; first: Athlete; today: Ca
   const [chosenId, setChosenId] = useState(first.athleteId);
   const chosen = athletes.find((each) => each.athleteId === chosenId) ?? first;
   return (
-    <>
+    <FormPart>
       {athletes.length > 1 ? (
         <RadioChoice
           label="Who threw"
@@ -65,7 +66,7 @@ function LogFor(props: { athletes: readonly Athlete[]; first: Athlete; today: Ca
         />
       ) : null}
       <LogThrows key={chosen.athleteId} athlete={chosen} today={today} usualKind="game" teams={[]} />
-    </>
+    </FormPart>
   );
 }
 

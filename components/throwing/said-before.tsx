@@ -56,7 +56,7 @@ function Said({ athleteId, asked }: { athleteId: string; asked: Asked }) {
   if (answer.error) return <Notice kind="refusal">{problemOf(answer.error).sentence}</Notice>;
   if (!answer.data) return <Spinner text="Asking the book…" />;
   return (
-    <div role="status">
+    <div role="status" className={styles.said}>
       <p>
         {dayInWords(asked.day, { withYear: true })}, as known by the end of{" "}
         {dayInWords(asked.knownOn, { withYear: true })}:
