@@ -1,4 +1,5 @@
 "use client";
+import type { ReactNode } from "react";
 import { Button } from "@/components/ui/button";
 import type { AgeBand, RestBand } from "@/server/domain/throwing/age-band";
 import styles from "./book-bands.module.css";
@@ -20,8 +21,39 @@ export interface AgeBandsProps {
 
 /** Bands of ages, each with its figures; the next one begins where the last one ended. */
 export function AgeBands({ bands, path, figures }: AgeBandsProps) {
-  const { add } = useBookEditing();
   const blank = Object.fromEntries(figures.map(({ key }) => [key, Number.NaN]));
+  return (
+    <Bands bands={bands} path={path} blank={blank} figures={figures}>
+      {() => null}
+    </Bands>
+  );
+}
+
+const MOST_OF_A_DAY = [{ key: "dailyMaxPitches", label: "At most in a day" }];
+
+/** Bands of ages with the most pitches of a day, and the rest that a day's count asks for. */
+export function PitchBands({ bands, path }: { bands: readonly AgeBand[]; path: DraftPath }) {
+  const blank = { dailyMaxPitches: Number.NaN, restBands: [nextRest([])] };
+  return (
+    <Bands bands={bands} path={path} blank={blank} figures={MOST_OF_A_DAY}>
+      {(band, at) => <RestBands bands={band.restBands} path={[...at, "restBands"]} ages={bandName(band)} />}
+    </Bands>
+  );
+}
+
+interface BandsProps<Band> {
+  bands: readonly Band[];
+  path: DraftPath;
+  figures: readonly BandFigure[];
+  /** What a new band holds beside its ages. */
+  blank: object;
+  /** What stands under a band's figures. */
+  children: (band: Band, at: DraftPath) => ReactNode;
+}
+
+function Bands<Band extends { ageMin: number; ageMax: number }>(props: BandsProps<Band>) {
+  const { bands, path, figures, blank, children } = props;
+  const { add } = useBookEditing();
   return (
     <div className={styles.bands}>
       {itemsWithPaths(bands, path).map(({ item, path: at }) => (
@@ -39,36 +71,7 @@ export function AgeBands({ bands, path, figures }: AgeBandsProps) {
             ))}
             <TakeOut what={bandName(item)} path={at} />
           </div>
-        </fieldset>
-      ))}
-      <div>
-        <Button isSmall onPress={() => add(path, { ...nextAges(bands), ...blank })}>
-          Add ages
-        </Button>
-      </div>
-    </div>
-  );
-}
-
-/** Bands of ages with the most pitches of a day, and the rest that a day's count asks for. */
-export function PitchBands({ bands, path }: { bands: readonly AgeBand[]; path: DraftPath }) {
-  const { add } = useBookEditing();
-  const blank = { dailyMaxPitches: Number.NaN, restBands: [nextRest([])] };
-  return (
-    <div className={styles.bands}>
-      {itemsWithPaths(bands, path).map(({ item, path: at }) => (
-        <fieldset key={at.join(".")} className={styles.band}>
-          <legend className={styles.legend}>{bandName(item)}</legend>
-          <div className={styles.fields}>
-            <AgeFields band={item} path={at} />
-            <FigureField
-              label="At most in a day"
-              path={[...at, "dailyMaxPitches"]}
-              value={item.dailyMaxPitches}
-            />
-            <TakeOut what={bandName(item)} path={at} />
-          </div>
-          <RestBands bands={item.restBands} path={[...at, "restBands"]} ages={bandName(item)} />
+          {children(item, at)}
         </fieldset>
       ))}
       <div>

@@ -4,6 +4,7 @@ import type { ReactNode } from "react";
 import { CartesianGrid, Line, LineChart, ResponsiveContainer, Tooltip, XAxis, YAxis } from "recharts";
 import { daysBetween } from "@/server/domain/time/calendar-day";
 import { dayInWords } from "@/server/domain/time/words";
+import { TICK } from "./axis-look";
 import styles from "./chart.module.css";
 import { FigureTable } from "./figure-table";
 import { type ScoreRow, type ScoreSeries, scoreRows } from "./score-rows";
@@ -53,7 +54,7 @@ export function ScoreChart({ title, series, axis, words, table }: ScoreChartProp
               domain={[0, daysOn(axis)]}
               ticks={[...labels.keys()]}
               tickFormatter={(offset: number) => labels.get(offset) ?? ""}
-              tick={{ fill: "var(--dusk)", fontSize: 12 }}
+              tick={TICK}
               tickMargin={6}
               stroke="var(--field)"
               allowDuplicatedCategory={false}
@@ -63,7 +64,7 @@ export function ScoreChart({ title, series, axis, words, table }: ScoreChartProp
               domain={[0, words.length - 1]}
               ticks={words.map((_, step) => step)}
               tickFormatter={(step: number) => words[step] ?? ""}
-              tick={{ fill: "var(--dusk)", fontSize: 12 }}
+              tick={TICK}
               padding={{ top: 6, bottom: 14 }}
               width={64}
               axisLine={false}

@@ -3,9 +3,10 @@
 import { type ReactNode, useId } from "react";
 import { Bar, BarChart, CartesianGrid, ResponsiveContainer, Tooltip, XAxis, YAxis } from "recharts";
 import { dayInWords } from "@/server/domain/time/words";
+import { FIGURE_AXIS, weekAxis } from "./axis-look";
 import styles from "./chart.module.css";
 import { FigureTable } from "./figure-table";
-import { type CountKind, monthLabels, type WeekCounts, weekTotal } from "./week-rows";
+import { type CountKind, type WeekCounts, weekTotal } from "./week-rows";
 
 /** What a {@link WeekBars} takes. */
 export interface WeekBarsProps {
@@ -24,7 +25,6 @@ const LOOKS = ["solid", "hatched", "dotted", "open"] as const;
 /** Counts by week, stacked by kind; kinds differ by pattern. */
 export function WeekBars({ title, weeks, kinds, noun, table }: WeekBarsProps) {
   const id = useId().replaceAll(/\W/g, "");
-  const labels = monthLabels(weeks);
   const fillOf = (index: number) => `url(#${id}${LOOKS[index % LOOKS.length]})`;
   return (
     <figure className={styles.figure} aria-label={title}>
@@ -34,21 +34,8 @@ export function WeekBars({ title, weeks, kinds, noun, table }: WeekBarsProps) {
         <ResponsiveContainer width="100%" height="100%">
           <BarChart data={[...weeks]} margin={{ top: 10, right: 8, bottom: 0, left: 0 }} barCategoryGap="18%">
             <CartesianGrid vertical={false} stroke="var(--line)" />
-            <XAxis
-              dataKey="weekOf"
-              interval={0}
-              tickFormatter={(weekOf: string) => labels.get(weekOf) ?? ""}
-              tick={{ fill: "var(--dusk)", fontSize: 12 }}
-              tickLine={false}
-              stroke="var(--field)"
-            />
-            <YAxis
-              allowDecimals={false}
-              tick={{ fill: "var(--dusk)", fontSize: 12 }}
-              width={40}
-              axisLine={false}
-              tickLine={false}
-            />
+            <XAxis {...weekAxis(weeks)} />
+            <YAxis {...FIGURE_AXIS} allowDecimals={false} />
             <Tooltip
               cursor={{ fill: "var(--line)", fillOpacity: 0.35 }}
               isAnimationActive={false}

@@ -3,9 +3,10 @@
 import type { ReactNode } from "react";
 import { CartesianGrid, Line, LineChart, ResponsiveContainer, Tooltip, XAxis, YAxis } from "recharts";
 import { dayInWords } from "@/server/domain/time/words";
+import { FIGURE_AXIS, weekAxis } from "./axis-look";
 import styles from "./chart.module.css";
 import { FigureTable } from "./figure-table";
-import { monthLabels, type WeekFigures } from "./week-rows";
+import type { WeekFigures } from "./week-rows";
 
 /** One line of a {@link WeekLines}. */
 export interface WeekLine {
@@ -30,7 +31,6 @@ const DASHES = ["0", "7 4", "0.1 5"];
 
 /** Figures by week as lines that differ by their dash; a week without a figure leaves a gap. */
 export function WeekLines({ title, weeks, lines, inWords, table }: WeekLinesProps) {
-  const labels = monthLabels(weeks);
   return (
     <figure className={styles.figure} aria-label={title}>
       <figcaption className={styles.title}>{title}</figcaption>
@@ -38,21 +38,8 @@ export function WeekLines({ title, weeks, lines, inWords, table }: WeekLinesProp
         <ResponsiveContainer width="100%" height="100%">
           <LineChart data={[...weeks]} margin={{ top: 10, right: 8, bottom: 0, left: 0 }}>
             <CartesianGrid vertical={false} stroke="var(--line)" />
-            <XAxis
-              dataKey="weekOf"
-              interval={0}
-              tickFormatter={(weekOf: string) => labels.get(weekOf) ?? ""}
-              tick={{ fill: "var(--dusk)", fontSize: 12 }}
-              tickLine={false}
-              stroke="var(--field)"
-            />
-            <YAxis
-              domain={[0, "auto"]}
-              tick={{ fill: "var(--dusk)", fontSize: 12 }}
-              width={40}
-              axisLine={false}
-              tickLine={false}
-            />
+            <XAxis {...weekAxis(weeks)} />
+            <YAxis {...FIGURE_AXIS} domain={[0, "auto"]} />
             <Tooltip
               cursor={{ stroke: "var(--field)" }}
               isAnimationActive={false}

@@ -3,24 +3,18 @@ import type { Db } from "@/db/client";
 import { athlete } from "@/db/schema/people";
 import { session, sessionAthlete, sessionLog } from "@/db/schema/sessions";
 import { site } from "@/db/schema/sites";
-import {
-  athleteTeam,
-  checkIn,
-  limitOverride,
-  painClearance,
-  painReport,
-  plannedOuting,
-  throwEntry,
-} from "@/db/schema/throwing";
+import { athleteTeam, checkIn, plannedOuting, throwEntry } from "@/db/schema/throwing";
 import { standingOverrides } from "@/server/domain/rule-books/limit-override";
 import { knownAt } from "@/server/domain/throwing/known-at";
 import { openOutings } from "@/server/domain/throwing/open-outings";
 import { painStop } from "@/server/domain/throwing/pain";
 import type { ArmQuestion } from "@/server/domain/throwing/pitches-allowed";
-import { currentEntries } from "@/server/domain/throwing/throw-entry";
+import { currentEntries, type PlannedThrows } from "@/server/domain/throwing/throw-entry";
 import { dayOf } from "@/server/domain/time/calendar-day";
 import { academyReading } from "./academy-reading";
 import { thrownAs } from "./arms";
+import { listOverrides } from "./limit-overrides";
+import { painRecord } from "./pain";
 import { booksById } from "./rule-books";
 
 /**
@@ -32,8 +26,8 @@ import { booksById } from "./rule-books";
 export async function armKnownAt(db: Db, athleteId: string, atMs: number): Promise<Omit<ArmQuestion, "day">> {
   const person = await bearerOf(db, athleteId);
   const today = dayOf(atMs, person.zone);
-  const { entries, planned, outings, reports, clearances } = await recordAt(db, athleteId, person.zone, atMs);
-  const overrides = await db.select().from(limitOverride).where(eq(limitOverride.athleteId, athleteId));
+  const { entries, planned, reports, clearances } = await recordAt(db, athleteId, person.zone, atMs);
+  const overrides = await listOverrides(db, athleteId);
   return {
     bornOn: person.bornOn,
     today,
@@ -41,11 +35,17 @@ export async function armKnownAt(db: Db, athleteId: string, atMs: number): Promi
     reading: await academyReading(db),
     overrides: standingOverrides(overrides.filter((row) => row.atMs <= atMs)),
     entries,
-    planned: [...openOutings(outings, entries), ...planned],
+    planned: [
+      ...openOutings(planned.filter(isOuting), entries),
+      ...planned.filter((plan) => !isOuting(plan)),
+    ],
     pain: painStop({ reports, clearances }),
     lastReportedOn: await lastReportedOn(db, athleteId, { ...person, entries, atMs }),
   };
 }
+
+/** No session is thrown as a game, so what is planned as one is an outing. */
+const isOuting = ({ kind }: PlannedThrows) => kind === "game";
 
 async function bearerOf(db: Db, athleteId: string) {
   const [row] = await db
@@ -81,13 +81,9 @@ async function booksAt(
 async function recordAt(db: Db, athleteId: string, zone: string, atMs: number) {
   const entries = await db.select().from(throwEntry).where(eq(throwEntry.athleteId, athleteId));
   const outings = await db.select().from(plannedOuting).where(eq(plannedOuting.athleteId, athleteId));
-  const reports = await db.select().from(painReport).where(eq(painReport.athleteId, athleteId));
-  const clearances = await db.select().from(painClearance).where(eq(painClearance.athleteId, athleteId));
   const games = outings.map((row) => ({ ...row, kind: "game" as const }));
-  const sessions = await sessionsOf(db, athleteId, zone);
-  const known = knownAt({ entries, planned: sessions, reports, clearances }, atMs);
-  const planned = knownAt({ entries: [], planned: games, reports: [], clearances: [] }, atMs).planned;
-  return { ...known, outings: planned };
+  const planned = [...games, ...(await sessionsOf(db, athleteId, zone))];
+  return knownAt({ entries, planned, ...(await painRecord(db, athleteId)) }, atMs);
 }
 
 /** A session is a plan from its booking until it was cancelled or logged. */
