@@ -1,6 +1,7 @@
-import { and, eq } from "drizzle-orm";
+import { and, asc, desc, eq, or } from "drizzle-orm";
 import type { Db } from "@/db/client";
 import { clip } from "@/db/schema/clips";
+import { account, athlete, guardianship } from "@/db/schema/people";
 
 /** What is known of a clip once its file is there. */
 export interface DrawnClip {
@@ -28,8 +29,28 @@ export async function markClipDrawn(tx: Db, clipId: string, drawn: DrawnClip): P
     .where(and(eq(clip.id, clipId), eq(clip.state, "drawing")));
 }
 
-/** The clips of the demo that are still to be drawn, by id. */
-export async function clipsToDraw(db: Db): Promise<Set<string>> {
-  const rows = await db.select({ id: clip.id }).from(clip).where(eq(clip.state, "drawing"));
-  return new Set(rows.map((row) => row.id));
+/**
+ * The clips of the demo that are still to be drawn, by id, in the order in which somebody will look for them: those of
+ * families that can sign in first, then the latest.
+ */
+export async function clipsToDraw(db: Db): Promise<string[]> {
+  const canSignIn = await db
+    .selectDistinct({ athleteId: athlete.id })
+    .from(athlete)
+    .leftJoin(guardianship, eq(guardianship.athleteId, athlete.id))
+    .innerJoin(
+      account,
+      or(eq(account.personId, athlete.personId), eq(account.personId, guardianship.guardianPersonId)),
+    );
+  const first = new Set(canSignIn.map((row) => row.athleteId));
+  const rows = await db
+    .select({ id: clip.id, athleteId: clip.athleteId })
+    .from(clip)
+    .where(eq(clip.state, "drawing"))
+    .orderBy(desc(clip.createdAtMs), asc(clip.id));
+  const inOrder = [
+    ...rows.filter((row) => first.has(row.athleteId)),
+    ...rows.filter((row) => !first.has(row.athleteId)),
+  ];
+  return inOrder.map((row) => row.id);
 }

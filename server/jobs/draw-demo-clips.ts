@@ -31,8 +31,8 @@ export async function drawDemoClips(on: Connections, folders: DemoFolders): Prom
   const list = `${folders.dataFolder}/demo-clips.json`;
   if (!existsSync(/* turbopackIgnore: true */ list)) return;
   const clips = JSON.parse(await readFile(/* turbopackIgnore: true */ list, "utf8")) as DemoClip[];
-  const waiting = await clipsToDraw(on.reader);
-  const missing = clips.filter((clip) => waiting.has(clip.clipId));
+  const listed = new Map(clips.map((clip) => [clip.clipId, clip]));
+  const missing = (await clipsToDraw(on.reader)).flatMap((clipId) => listed.get(clipId) ?? []);
   if (missing.length === 0) return;
   const drafts = new Map(missing.map((clip) => [`${folders.dataFolder}/${clip.clipId}.mp4`, clip]));
   const orders = [...drafts].map(([outPath, clip]) => ({ outPath, parameters: clip.parameters }));

@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import type { Page } from "@playwright/test";
 import { expect, expectAccessible, test } from "./academy";
 import { serve } from "./start-academy";
 
@@ -39,12 +40,19 @@ test("an empty academy is made by its first visit, is there after a restart, and
     await expect(page.getByRole("heading", { level: 1 }), address).toHaveCount(1);
     await expectAccessible(page);
   }
+  await leave(page);
   await stop();
   stop = await serve(folder, PORT);
-  await page.reload();
+  await page.goto(`${ADDRESS}/academy/sites`);
   await expect(page.getByText("The Mill Shed").first()).toBeVisible();
   await page.goto(`${ADDRESS}/first`);
   await expect(page.getByRole("heading", { name: "Whose academy is this?" })).toHaveCount(0);
+  await leave(page);
   await stop();
   rmSync(folder, { recursive: true, force: true });
 });
+
+/** A page that is still fetching ahead when its server stops would tell of it on the console. */
+async function leave(page: Page) {
+  await page.goto("about:blank");
+}
