@@ -14,6 +14,8 @@ export const APPEND_ONLY_TABLES = [
   "addendum",
   "event_mark",
   "judgement",
+  "measurement",
+  "drawn_mark",
   "correction_event",
   "throw_entry",
   "pain_report",

@@ -54,7 +54,15 @@ export function addCorrection(
   place: ClipPlace,
   id: string,
 ): ReviewDraft {
-  const added = { id, checkpointId: checkpoint.id, phase: checkpoint.phase, cue: "", drill: "", ...place };
+  const added = {
+    id,
+    checkpointId: checkpoint.id,
+    phase: checkpoint.phase,
+    cue: "",
+    drill: "",
+    voiceId: null,
+    ...place,
+  };
   return { ...document, corrections: [...document.corrections, added] };
 }
 
@@ -82,7 +90,13 @@ export function addKeep(
   place: ClipPlace | null,
   id: string,
 ): ReviewDraft {
-  const added: DraftKeep = { id, ...of, clipId: place?.clipId ?? null, frame: place?.frame ?? null };
+  const added: DraftKeep = {
+    id,
+    ...of,
+    clipId: place?.clipId ?? null,
+    frame: place?.frame ?? null,
+    voiceId: null,
+  };
   return { ...document, keeps: [...document.keeps, added] };
 }
 

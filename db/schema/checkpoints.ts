@@ -1,6 +1,8 @@
 import { sql } from "drizzle-orm";
 import { integer, sqliteTable, text } from "drizzle-orm/sqlite-core";
 import { DELIVERY_EVENTS, DELIVERY_PHASES } from "../../server/domain/mechanics/delivery";
+import { MARK_GUIDES } from "../../server/domain/mechanics/mark-guide";
+import { MEASURE_KINDS } from "../../server/domain/mechanics/measure-kind";
 import { flag, holds, oneOf } from "./columns";
 
 /** One thing to look at, the academy's own copy of the starting library. Lists are JSON arrays of text. */
@@ -17,6 +19,8 @@ export const checkpoint = sqliteTable(
     cues: text("cues").notNull(),
     drills: text("drills").notNull(),
     source: text("source").notNull(),
+    measure: text("measure", { enum: MEASURE_KINDS }),
+    guide: text("guide", { enum: MARK_GUIDES }),
     position: integer("position").notNull(),
     active: flag("active").notNull().default(true),
     version: integer("version").notNull().default(1),

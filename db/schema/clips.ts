@@ -1,6 +1,12 @@
 import { sql } from "drizzle-orm";
 import { index, integer, real, sqliteTable, text, uniqueIndex } from "drizzle-orm/sqlite-core";
-import { CLIP_PARTS, CLIP_STATES, PITCH_TYPES } from "../../server/domain/clips/clip";
+import {
+  CAPTURE_SOURCES,
+  CLIP_PARTS,
+  CLIP_STATES,
+  CONVERSION_STATES,
+  PITCH_TYPES,
+} from "../../server/domain/clips/clip";
 import { CAMERA_VIEWS } from "../../server/domain/mechanics/delivery";
 import { day, flag, holds, instant, isDay, oneOf, within } from "./columns";
 import { athlete, person } from "./people";
@@ -40,7 +46,12 @@ export const clip = sqliteTable(
     heightPx: integer("height_px"),
     rotationDeg: integer("rotation_deg"),
     codec: text("codec"),
+    /** Frames a second as recorded; null while nobody has said. */
     capturedFps: real("captured_fps"),
+    captureSource: text("capture_source", { enum: CAPTURE_SOURCES }),
+    conversion: text("conversion", { enum: CONVERSION_STATES }),
+    /** How much of the copy is made, 0 to 1. */
+    conversionShare: real("conversion_share"),
     frameCount: integer("frame_count"),
     /** JSON array of every frame's time in milliseconds, in shown order. */
     frameTimesMs: text("frame_times_ms"),

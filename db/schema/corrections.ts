@@ -30,6 +30,7 @@ export const correction = sqliteTable(
     clipId: text("clip_id"),
     frame: integer("frame"),
     position: integer("position").notNull(),
+    voiceId: text("voice_id"),
     state: text("state", { enum: CORRECTION_STATES }).notNull(),
     cameBack: flag("came_back").notNull().default(false),
     givenAtMs: instant("given_at_ms").notNull(),

@@ -25,11 +25,14 @@ export function writeDraft(
       ...{ checkpointId: theme.checkpoint.id, clipId, frame: clip.frames[theme.checkpoint.event] },
       score: scoreOf(theme, random),
     })),
+    measures: [],
+    marks: [],
     keeps: [],
     corrections: [
       {
         ...{ id: world.id("cor"), checkpointId: checkpoint.id, phase: checkpoint.phase },
         ...{ cue: random.pick(checkpoint.cues), drill: "", clipId, frame: clip.frames[checkpoint.event] },
+        voiceId: null,
       },
     ],
   };

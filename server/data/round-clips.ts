@@ -18,6 +18,13 @@ export interface PlayableClip {
   heightPx: number | null;
   durationMs: number | null;
   hasPoster: boolean;
+  codec: string | null;
+  /** Frames a second as recorded; null while nobody has said. */
+  capturedFps: number | null;
+  captureSource: typeof clip.$inferSelect.captureSource;
+  conversion: typeof clip.$inferSelect.conversion;
+  /** How much of the copy is made, 0 to 1; null when none is being made. */
+  conversionShare: number | null;
   /** By its record, also once the film is gone; 0 while it is not there yet. */
   frameCount: number;
   /** Every frame's time in shown order, to a microsecond; empty while there is no film. */
@@ -49,6 +56,11 @@ export async function playableClips(
       heightPx: clip.heightPx,
       durationMs: clip.durationMs,
       hasPoster: clip.hasPoster,
+      codec: clip.codec,
+      capturedFps: clip.capturedFps,
+      captureSource: clip.captureSource,
+      conversion: clip.conversion,
+      conversionShare: clip.conversionShare,
       frameCount: clip.frameCount,
       frameTimesMs: clip.frameTimesMs,
     })

@@ -15,6 +15,7 @@ export const correction = (changes: Partial<ReviewDraft["corrections"][number]> 
   drill: "",
   clipId: "side",
   frame: 143,
+  voiceId: null,
   ...changes,
 });
 export const keep = (changes: Partial<ReviewDraft["keeps"][number]> = {}) => ({
@@ -24,6 +25,7 @@ export const keep = (changes: Partial<ReviewDraft["keeps"][number]> = {}) => ({
   text: "Quiet start",
   clipId: null,
   frame: null,
+  voiceId: null,
   ...changes,
 });
 export const review = (changes: Partial<ReviewDraft> = {}): ReviewDraft => ({

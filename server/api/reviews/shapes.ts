@@ -1,5 +1,11 @@
 import { z } from "zod";
-import { CLIP_PARTS, CLIP_STATES, PITCH_TYPES } from "@/server/domain/clips/clip";
+import {
+  CAPTURE_SOURCES,
+  CLIP_PARTS,
+  CLIP_STATES,
+  CONVERSION_STATES,
+  PITCH_TYPES,
+} from "@/server/domain/clips/clip";
 import { checkpointSchema } from "@/server/domain/mechanics/checkpoint";
 import { CAMERA_VIEWS, DELIVERY_EVENTS, DELIVERY_PHASES } from "@/server/domain/mechanics/delivery";
 import { judgementScore } from "@/server/domain/mechanics/judgement";
@@ -33,6 +39,12 @@ const clipShape = z.strictObject({
   heightPx: z.number().nullable(),
   durationMs: z.number().nullable(),
   hasPoster: z.boolean(),
+  /** The full codec string; null while there is no film. */
+  codec: z.string().nullable(),
+  capturedFps: z.number().nullable(),
+  captureSource: z.enum(CAPTURE_SOURCES).nullable(),
+  conversion: z.enum(CONVERSION_STATES).nullable(),
+  conversionShare: z.number().nullable(),
   frameCount: z.number(),
   frameTimesMs: z.array(z.number()),
 });

@@ -20,3 +20,17 @@ export const PITCH_TYPE_WORDS: Record<PitchType, string> = {
   slider: "Slider",
   other: "Other",
 };
+
+/**
+ * Who says how fast a clip was recorded: the file itself, whoever sent it, or the coach. Phones save slow motion as a
+ * stretched file, so the file's own rate alone does not tell.
+ */
+export const CAPTURE_SOURCES = ["file", "sender", "coach"] as const;
+export type CaptureSource = (typeof CAPTURE_SOURCES)[number];
+
+/**
+ * The copy of a film that browsers cannot decode: in line, being made, there, or not to be made (no program for it on
+ * this machine, or it failed). Null for films that need none.
+ */
+export const CONVERSION_STATES = ["waiting", "running", "made", "no_program", "failed"] as const;
+export type ConversionState = (typeof CONVERSION_STATES)[number];

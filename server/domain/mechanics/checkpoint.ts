@@ -7,6 +7,8 @@ import {
   eventOrder,
   phaseOrder,
 } from "./delivery";
+import { MARK_GUIDES } from "./mark-guide";
+import { MEASURE_KINDS } from "./measure-kind";
 
 const words = (longest: number) =>
   z.string().trim().min(1, "Enter a few words.").max(longest, `At most ${longest} characters.`);
@@ -38,6 +40,10 @@ export const checkpointSchema = z.strictObject({
   drills: z.array(words(160)).max(6, "Enter at most 6 drills."),
   /** A published work, or "common practice". */
   source: words(200),
+  /** What can be measured for it, or null. */
+  measure: z.enum(MEASURE_KINDS).nullable().default(null),
+  /** The guide that shows best what it means, or null for the pencil. */
+  guide: z.enum(MARK_GUIDES).nullable().default(null),
   /** False when the academy no longer offers it; what was judged by it stays readable. */
   active: z.boolean(),
 });

@@ -14,6 +14,8 @@ export const startingFinish: Checkpoint[] = [
     cues: ["Let the arm run", "Finish past the front knee"],
     drills: ["Towel drill, towel ends behind the front leg", "Easy throws held at the finish"],
     source: COMMON_PRACTICE,
+    measure: null,
+    guide: null,
     active: true,
   },
   {
@@ -27,6 +29,8 @@ export const startingFinish: Checkpoint[] = [
     cues: ["Flat back over the front leg", "Bow to the plate"],
     drills: ["Stride-set throws, touch the ground past the front foot"],
     source: COMMON_PRACTICE,
+    measure: null,
+    guide: null,
     active: true,
   },
   {
@@ -40,6 +44,8 @@ export const startingFinish: Checkpoint[] = [
     cues: ["Let the back leg follow the arm", "Unhook the back foot last"],
     drills: ["Step-over throws across a low cone"],
     source: COMMON_PRACTICE,
+    measure: null,
+    guide: null,
     active: true,
   },
   {
@@ -53,6 +59,8 @@ export const startingFinish: Checkpoint[] = [
     cues: ["Hold the finish for a picture", "Own the landing"],
     drills: ["Throw and hold for two seconds", "Throw, hold, then field a rolled ball"],
     source: COMMON_PRACTICE,
+    measure: "finish_hold",
+    guide: "plumb",
     active: true,
   },
 ];

@@ -14,6 +14,8 @@ export const startingStride: Checkpoint[] = [
     cues: ["Lead with your front pocket", "Hip first, head later"],
     drills: ["Hip bumps into a padded wall", "Throws from a slow lift, front hip leading"],
     source: DAVIS_2009,
+    measure: null,
+    guide: "plumb",
     active: true,
   },
   {
@@ -27,6 +29,8 @@ export const startingStride: Checkpoint[] = [
     cues: ["Thumb to the thigh, ball to the ground", "Show the ball to second base"],
     drills: ["Slow arm swings with a pause halfway", "Knee throws with the hand started low"],
     source: DAVIS_2009,
+    measure: null,
+    guide: null,
     active: true,
   },
   {
@@ -40,6 +44,8 @@ export const startingStride: Checkpoint[] = [
     cues: ["Ride the back leg", "Longer and later", "Push the ground away behind you"],
     drills: ["Stride to a chalk mark moved out a hand at a time", "Side hops that stick the landing"],
     source: `${KAGEYAMA_2015}; ${DIFFENDAFFER_2023}`,
+    measure: "stride_length",
+    guide: "plate_line",
     active: true,
   },
   {
@@ -53,6 +59,8 @@ export const startingStride: Checkpoint[] = [
     cues: ["Step down the line", "Foot to the mitt"],
     drills: ["Throws along a chalk line", "Throws between two cones set at stride length"],
     source: DAVIS_2009,
+    measure: "stride_direction",
+    guide: "plate_line",
     active: true,
   },
   {
@@ -66,6 +74,8 @@ export const startingStride: Checkpoint[] = [
     cues: ["Land with the big toe a little in", "Close the door, then throw"],
     drills: ["Stride onto a taped foot outline, no ball", "Stride, freeze, check, ten times"],
     source: DIFFENDAFFER_2023,
+    measure: null,
+    guide: "plate_line",
     active: true,
   },
   {
@@ -82,6 +92,8 @@ export const startingStride: Checkpoint[] = [
       "Stride and freeze, chest to the side wall",
     ],
     source: DAVIS_2009,
+    measure: null,
+    guide: "plate_line",
     active: true,
   },
   {
@@ -95,6 +107,8 @@ export const startingStride: Checkpoint[] = [
     cues: ["Arm up when the foot is down", "Be on time, not early"],
     drills: ["Stride and freeze with the arm up", "Walk-in throws in a slow rhythm"],
     source: DAVIS_2009,
+    measure: null,
+    guide: "limbs",
     active: true,
   },
   {
@@ -108,6 +122,8 @@ export const startingStride: Checkpoint[] = [
     cues: ["Belly button between your feet", "Land tall"],
     drills: ["Stride and freeze before a mirror"],
     source: KAGEYAMA_2015,
+    measure: "trunk_tilt_forward",
+    guide: "plumb",
     active: true,
   },
   {
@@ -121,6 +137,8 @@ export const startingStride: Checkpoint[] = [
     cues: ["Knee and hands go down together", "Part on the way down"],
     drills: ["Count drill: lift, part, land"],
     source: COMMON_PRACTICE,
+    measure: null,
+    guide: null,
     active: true,
   },
 ];

@@ -14,6 +14,8 @@ export const startingThrow: Checkpoint[] = [
     cues: ["Land soft, then stand firm", "Land on a bent knee"],
     drills: ["Step-down landings from a low box, stick and hold"],
     source: `${KAGEYAMA_2015}; ${DIFFENDAFFER_2023}`,
+    measure: "front_knee_flexion",
+    guide: "limbs",
     active: true,
   },
   {
@@ -30,6 +32,8 @@ export const startingThrow: Checkpoint[] = [
       "Rotational throws with a light ball against a wall",
     ],
     source: DIFFENDAFFER_2023,
+    measure: null,
+    guide: "level",
     active: true,
   },
   {
@@ -43,6 +47,8 @@ export const startingThrow: Checkpoint[] = [
     cues: ["Elbow to the shoulder line", "Carry the elbow on a shelf"],
     drills: ["Knee throws with a pause at shoulder height", "Before a mirror: arm up, check, ten times"],
     source: DIFFENDAFFER_2023,
+    measure: "shoulder_tilt",
+    guide: "level",
     active: true,
   },
   {
@@ -56,6 +62,8 @@ export const startingThrow: Checkpoint[] = [
     cues: ["Take the chest to the glove", "Hold the glove where it is"],
     drills: ["Throws with a ball squeezed in the glove", "Towel drill, glove held to the chest"],
     source: COMMON_PRACTICE,
+    measure: "glove_height",
+    guide: "ring",
     active: true,
   },
   {
@@ -72,6 +80,8 @@ export const startingThrow: Checkpoint[] = [
       "Towel drill with the front heel on a low board",
     ],
     source: `${KAGEYAMA_2015}; ${DIFFENDAFFER_2023}`,
+    measure: "front_knee_flexion",
+    guide: "limbs",
     active: true,
   },
   {
@@ -85,6 +95,8 @@ export const startingThrow: Checkpoint[] = [
     cues: ["Chest to the mitt", "Let it go out in front"],
     drills: ["Towel drill to a partner's glove a foot in front", "Throws from a stride set in advance"],
     source: KAGEYAMA_2015,
+    measure: "trunk_tilt_forward",
+    guide: "plumb",
     active: true,
   },
   {
@@ -98,6 +110,8 @@ export const startingThrow: Checkpoint[] = [
     cues: ["Nose to the mitt", "Quiet head"],
     drills: ["Half-effort throws while naming a color shown at the plate"],
     source: COMMON_PRACTICE,
+    measure: "head_travel",
+    guide: "plumb",
     active: true,
   },
 ];

@@ -14,6 +14,8 @@ export const startingWindUp: Checkpoint[] = [
     cues: ["Point your front shoulder at the mitt", "Start sideways and stay sideways"],
     drills: ["Set up along a chalk line, check, step off and set up again, ten times"],
     source: COMMON_PRACTICE,
+    measure: null,
+    guide: "plate_line",
     active: true,
   },
   {
@@ -27,6 +29,8 @@ export const startingWindUp: Checkpoint[] = [
     cues: ["Eyes on the mitt before you move", "Keep your cap bill level", "Look through the mitt"],
     drills: ["Dry lifts while reading a number held up at the plate", "Towel drill with a spoken target"],
     source: COMMON_PRACTICE,
+    measure: null,
+    guide: "level",
     active: true,
   },
   {
@@ -40,6 +44,8 @@ export const startingWindUp: Checkpoint[] = [
     cues: ["Small step, quiet step", "Walk into it, then go"],
     drills: ["Ten slow starts counted aloud: one, two, lift"],
     source: COMMON_PRACTICE,
+    measure: null,
+    guide: null,
     active: true,
   },
   {
@@ -53,6 +59,8 @@ export const startingWindUp: Checkpoint[] = [
     cues: ["Keep the ball in its house", "Wrist deep in the glove"],
     drills: ["Lift and hold before a mirror, change grips unseen"],
     source: COMMON_PRACTICE,
+    measure: null,
+    guide: "ring",
     active: true,
   },
   {
@@ -66,6 +74,8 @@ export const startingWindUp: Checkpoint[] = [
     cues: ["Lift the knee, let the foot hang", "Heavy foot, light knee"],
     drills: ["Lift and pause for three seconds, foot hanging", "Wall lifts, back shoulder on the wall"],
     source: COMMON_PRACTICE,
+    measure: null,
+    guide: "limbs",
     active: true,
   },
   {
@@ -79,6 +89,8 @@ export const startingWindUp: Checkpoint[] = [
     cues: ["Stand tall on the back leg", "Gather, then go"],
     drills: ["Lift, hold for two seconds, throw", "Lift from the stretch on a flat board"],
     source: COMMON_PRACTICE,
+    measure: "trunk_tilt_side",
+    guide: "plumb",
     active: true,
   },
 ];

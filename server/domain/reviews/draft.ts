@@ -1,6 +1,8 @@
 import { z } from "zod";
 import { DELIVERY_EVENTS, DELIVERY_PHASES } from "@/server/domain/mechanics/delivery";
 import { judgementScore } from "@/server/domain/mechanics/judgement";
+import { GUIDE_POINTS, MARK_GUIDES } from "@/server/domain/mechanics/mark-guide";
+import { MEASURE_KINDS, MEASURES } from "@/server/domain/mechanics/measure-kind";
 import { VERDICTS } from "./correction-state";
 
 /** What a coach can be writing: the review of a clip, or the check of a reply. */
@@ -21,6 +23,14 @@ export const DRAFT_LIMITS = {
   corrections: 10,
   verdicts: 60,
   frame: 1_000_000,
+  measures: 60,
+  marks: 60,
+  /** Points of one stroke of the pencil. */
+  strokePoints: 400,
+  /** A note on the picture is a few words. */
+  markTextLength: 80,
+  /** Longest side of a picture, in pixels; a point may lie a little outside it. */
+  placePx: 20_000,
 } as const;
 
 const id = z.string().min(1).max(64);
@@ -53,6 +63,8 @@ export const draftKeepSchema = z.strictObject({
   text: z.string().max(DRAFT_LIMITS.keepLength),
   clipId: id.nullable(),
   frame: frame.nullable(),
+  /** A spoken note on it. */
+  voiceId: id.nullable().default(null),
 });
 export type DraftKeep = z.infer<typeof draftKeepSchema>;
 
@@ -65,8 +77,65 @@ export const draftCorrectionSchema = z.strictObject({
   drill: z.string().max(DRAFT_LIMITS.drillLength),
   clipId: id,
   frame,
+  /** A spoken note on it. */
+  voiceId: id.nullable().default(null),
 });
 export type DraftCorrection = z.infer<typeof draftCorrectionSchema>;
+
+const px = z.number().min(-DRAFT_LIMITS.placePx).max(DRAFT_LIMITS.placePx);
+
+/** A place on the upright picture, in source pixels from its upper left corner. */
+export const placeSchema = z.strictObject({ x: px, y: px });
+export type Place = z.infer<typeof placeSchema>;
+
+/** A point of a measure, on the frame it was placed on. */
+export const measuredPointSchema = z.strictObject({ frame, x: px, y: px });
+export type MeasuredPoint = z.infer<typeof measuredPointSchema>;
+
+/**
+ * A measure as it was taken: its points in the order its kind asks for them, all of them. `frame` is the frame that is
+ * measured; `untilFrame` is where a held finish ends, null for every other kind.
+ */
+export const draftMeasureSchema = z
+  .strictObject({
+    id,
+    kind: z.enum(MEASURE_KINDS),
+    checkpointId: id.nullable(),
+    clipId: id,
+    frame,
+    untilFrame: frame.nullable(),
+    points: z.array(measuredPointSchema).max(8),
+  })
+  .refine(({ kind, points }) => points.length === MEASURES[kind].points.length, "Place every point.")
+  .refine(
+    ({ kind, untilFrame }) => (kind === "finish_hold") === (untilFrame !== null),
+    "Name the last frame.",
+  );
+export type DraftMeasure = z.infer<typeof draftMeasureSchema>;
+
+/** A mark that shows what a checkpoint means, on one frame, or on every frame to `untilFrame` (that one included). */
+export const draftMarkSchema = z
+  .strictObject({
+    id,
+    checkpointId: id.nullable(),
+    clipId: id,
+    frame,
+    untilFrame: frame.nullable(),
+    guide: z.enum(MARK_GUIDES),
+    points: z.array(placeSchema).max(DRAFT_LIMITS.strokePoints),
+    /** The words of a note; empty for every other guide. */
+    text: z.string().max(DRAFT_LIMITS.markTextLength),
+  })
+  .refine(
+    ({ guide, points }) =>
+      guide === "pencil" ? points.length >= GUIDE_POINTS.pencil : points.length === GUIDE_POINTS[guide],
+    "Place every point.",
+  )
+  .refine(
+    (mark) => mark.untilFrame === null || mark.untilFrame >= mark.frame,
+    "A span ends after it begins.",
+  );
+export type DraftMark = z.infer<typeof draftMarkSchema>;
 
 /** A verdict as it is being given: null while there is none. */
 export const draftVerdictSchema = z.strictObject({
@@ -87,10 +156,23 @@ const judgements = z
   .max(DRAFT_LIMITS.judgements)
   .refine(once<DraftJudgement>("checkpointId", "clipId"), "Judge each checkpoint once on a clip.");
 
+const measures = z
+  .array(draftMeasureSchema)
+  .max(DRAFT_LIMITS.measures)
+  .refine(once<DraftMeasure>("id"), "Name each measure once.")
+  .default([]);
+const marks = z
+  .array(draftMarkSchema)
+  .max(DRAFT_LIMITS.marks)
+  .refine(once<DraftMark>("id"), "Name each mark once.")
+  .default([]);
+
 /** A review as it is being written. Saved whole with every change; what is missing shows only when it is sent. */
 export const reviewDraftSchema = z.strictObject({
   eventMarks,
   judgements,
+  measures,
+  marks,
   keeps: z
     .array(draftKeepSchema)
     .max(DRAFT_LIMITS.keeps)
@@ -106,6 +188,8 @@ export type ReviewDraft = z.infer<typeof reviewDraftSchema>;
 export const checkDraftSchema = z.strictObject({
   eventMarks,
   judgements,
+  measures,
+  marks,
   verdicts: z
     .array(draftVerdictSchema)
     .max(DRAFT_LIMITS.verdicts)
@@ -119,12 +203,21 @@ export const checkDraftSchema = z.strictObject({
 export type CheckDraft = z.infer<typeof checkDraftSchema>;
 
 /** A review of which nothing is written yet. */
-export const EMPTY_REVIEW_DRAFT: ReviewDraft = { eventMarks: [], judgements: [], keeps: [], corrections: [] };
+export const EMPTY_REVIEW_DRAFT: ReviewDraft = {
+  eventMarks: [],
+  judgements: [],
+  measures: [],
+  marks: [],
+  keeps: [],
+  corrections: [],
+};
 
 /** A check of which nothing is written yet. */
 export const EMPTY_CHECK_DRAFT: CheckDraft = {
   eventMarks: [],
   judgements: [],
+  measures: [],
+  marks: [],
   verdicts: [],
   retirements: [],
   note: "",
