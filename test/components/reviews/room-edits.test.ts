@@ -63,6 +63,7 @@ describe("the slip", () => {
         drill: "",
         clipId: "side",
         frame: 8,
+        voiceId: null,
       },
     ]);
     expect(added.corrections[0]?.cue).toBe("");
