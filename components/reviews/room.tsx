@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { LinkButton } from "@/components/ui/link-button";
 import { Notice } from "@/components/ui/notice";
 import { PageHeading } from "@/components/ui/page-heading";
 import type { ClipView, RoomView } from "@/server/api/reviews/shapes";
@@ -26,9 +27,12 @@ export function Room({ room, nowMs }: { room: RoomView; nowMs: number }) {
           </>
         }
         actions={
-          room.isMine && (round.state === "taken" || isCheck) ? (
-            <RoomRetake roundId={round.id} athleteName={athlete.name} />
-          ) : null
+          <>
+            <LinkButton href={`/reviews/${round.id}/compare`}>Old and new</LinkButton>
+            {room.isMine && (round.state === "taken" || isCheck) ? (
+              <RoomRetake roundId={round.id} athleteName={athlete.name} />
+            ) : null}
+          </>
         }
       />
       <Body room={room} isCheck={isCheck} />

@@ -1,4 +1,4 @@
-import { and, asc, eq, inArray, ne, or } from "drizzle-orm";
+import { and, asc, desc, eq, inArray, lte, ne, or } from "drizzle-orm";
 import type { Db } from "@/db/client";
 import { clip } from "@/db/schema/clips";
 
@@ -85,6 +85,47 @@ export async function playableClips(
             frameTimesMs: row.state === "expired" ? [] : timesOf(row.frameTimesMs),
           },
         ],
+  );
+}
+
+/** A clip as a list names it. */
+export interface ClipHead {
+  id: string;
+  roundId: string;
+  part: NonNullable<typeof clip.$inferSelect.part>;
+  view: typeof clip.$inferSelect.view;
+  filmedOn: string | null;
+}
+
+/** As many as a list of clips names: two seasons of one round a fortnight. Common practice, no source. */
+const MAX_EARLIER = 60;
+
+/**
+ * The clips of the same athlete and the same view that came before a clip and whose film is there, the latest first.
+ * A clip of which nobody said the view has none.
+ */
+export async function earlierClips(db: Db, clipId: string): Promise<ClipHead[]> {
+  const [of] = await db.select().from(clip).where(eq(clip.id, clipId));
+  if (!of?.view) return [];
+  const rows = await db
+    .select({
+      id: clip.id,
+      roundId: clip.roundId,
+      part: clip.part,
+      view: clip.view,
+      filmedOn: clip.filmedOn,
+    })
+    .from(clip)
+    .where(
+      and(
+        ...[eq(clip.athleteId, of.athleteId), eq(clip.view, of.view), ne(clip.id, of.id)],
+        ...[inArray(clip.state, ["ready", "drawing"]), lte(clip.createdAtMs, of.createdAtMs)],
+      ),
+    )
+    .orderBy(desc(clip.filmedOn), desc(clip.createdAtMs), desc(clip.id))
+    .limit(MAX_EARLIER);
+  return rows.flatMap(({ roundId, part, ...row }) =>
+    roundId === null || part === null ? [] : [{ ...row, roundId, part }],
   );
 }
 

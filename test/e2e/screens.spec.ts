@@ -78,6 +78,7 @@ function adminScreens(): string[] {
     "/today",
     "/reviews",
     `/reviews/${roundIn("taken")}`,
+    `/reviews/${roundIn("answered")}/compare`,
     "/ledger",
     "/ledger?month=2026-10",
     ...ACADEMY_PAGES,

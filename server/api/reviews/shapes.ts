@@ -24,7 +24,8 @@ import { athleteHead } from "../athlete-head";
 /** Ids in an input. */
 export const idInput = z.string().min(1).max(64);
 
-const clipShape = z.strictObject({
+/** A clip as a screen plays it. */
+export const clipShape = z.strictObject({
   id: z.string(),
   roundId: z.string(),
   part: z.enum(CLIP_PARTS),
@@ -51,7 +52,8 @@ const clipShape = z.strictObject({
 /** A clip as a screen plays it. */
 export type ClipView = z.output<typeof clipShape>;
 
-const correctionShape = z.strictObject({
+/** A correction with its history. */
+export const correctionShape = z.strictObject({
   id: z.string(),
   roundId: z.string(),
   checkpointId: z.string(),

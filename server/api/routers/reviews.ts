@@ -10,6 +10,7 @@ import { DRAFT_LIMITS } from "@/server/domain/reviews/draft";
 import { DONE, done } from "../done";
 import { command, query } from "../procedures";
 import { addAddendum } from "../reviews/add-addendum";
+import { compareShape, loadCompare } from "../reviews/load-compare";
 import { loadReading } from "../reviews/load-reading";
 import { loadRoom } from "../reviews/load-room";
 import { draftInput, saveDraft, versionInput } from "../reviews/save-draft";
@@ -31,6 +32,15 @@ export const reviewsRouter = router({
     output: roomShape,
     athlete: (db, { roundId }) => roundScope(db, roundId),
     run: (scope, { roundId }) => loadRoom(scope, roundId),
+  }),
+
+  /** A clip of a round beside an earlier one of the same view. For staff. */
+  compare: query({
+    action: "review.room",
+    input: roundInput.extend({ clipId: idInput.nullable(), withClipId: idInput.nullable() }),
+    output: compareShape,
+    athlete: (db, { roundId }) => roundScope(db, roundId),
+    run: (scope, asked) => loadCompare(scope, asked),
   }),
 
   /** A round as the family reads it. */
