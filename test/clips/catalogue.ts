@@ -1,0 +1,63 @@
+import { evenTimesMs, type NumberedShape, numberedMp4 } from "./numbered-clip";
+
+/** A clip of the catalogue: what is particular about it, and its file. */
+export interface CatalogueClip {
+  name: string;
+  /** The number its frames carry. */
+  clip: number;
+  /** How many frames of it are shown. */
+  frameCount: number;
+  file: Uint8Array;
+}
+
+type Shape = Omit<NumberedShape, "clip">;
+
+/** Times of a phone that holds its rate badly: between 20 and 60 frames a second, the same on every run. */
+const UNEVEN_MS = Array.from({ length: 180 }, (_, index) => index).map(
+  (index) => index * 25 + 9 * Math.sin(index * 1.7) + 3 * Math.sin(index * 5.3) + 12,
+);
+const UNEVEN_FROM_ZERO_MS = UNEVEN_MS.map((timeMs) => timeMs - (UNEVEN_MS[0] ?? 0));
+
+/** A camera that goes over from 60 frames a second into slow motion stretched eight times, and back. */
+function rampedTimesMs(): number[] {
+  let timeMs = 0;
+  return Array.from({ length: 180 }, (_, index) => {
+    const at = timeMs;
+    timeMs += index >= 60 && index < 120 ? 1000 / 30 : 1000 / 240;
+    return at;
+  });
+}
+
+/** What phones send, by name: every rate, turn and way of storing that a film may come in. */
+export const SHAPES: Readonly<Record<string, Shape>> = {
+  "30 frames a second": { timesMs: evenTimesMs(120, 30), group: 15 },
+  "60 frames a second": { timesMs: evenTimesMs(180, 60), group: 30 },
+  "120 frames a second": { timesMs: evenTimesMs(240, 120), group: 30 },
+  "240 frames a second": { timesMs: evenTimesMs(480, 240), group: 60 },
+  "a variable rate": { timesMs: UNEVEN_FROM_ZERO_MS, group: 30 },
+  "turned 90 degrees": { timesMs: evenTimesMs(120, 60), group: 30, turn: 90 },
+  "turned 180 degrees": { timesMs: evenTimesMs(120, 60), group: 30, turn: 180 },
+  "turned 270 degrees at a variable rate": { timesMs: UNEVEN_FROM_ZERO_MS, group: 30, turn: 270 },
+  "trimmed by an edit list": {
+    timesMs: evenTimesMs(180, 60).map((timeMs) => timeMs - 400),
+    group: 90,
+  },
+  "one long group": { timesMs: evenTimesMs(300, 60), group: 300 },
+  "key frames alone": { timesMs: evenTimesMs(120, 60), group: 1 },
+  "slow motion stretched eight times": {
+    timesMs: evenTimesMs(240, 30),
+    group: 30,
+    tags: { raw: { "com.android.capture.fps": "240" } },
+  },
+  "a rate that ramps": { timesMs: rampedTimesMs(), group: 30 },
+};
+
+/** The H.264 clips, each with a number of its own from 0 on. */
+export async function catalogue(): Promise<CatalogueClip[]> {
+  const clips: CatalogueClip[] = [];
+  for (const [clip, [name, shape]] of Object.entries(SHAPES).entries()) {
+    const frameCount = shape.timesMs.filter((timeMs) => timeMs >= 0).length;
+    clips.push({ name, clip, frameCount, file: await numberedMp4({ ...shape, clip }) });
+  }
+  return clips;
+}
