@@ -88,7 +88,14 @@ function Both({ compare, newer, older }: BothProps) {
         <Side word="New" clip={newer} pair={pair} player={pair.newer} drawing={compare.drawing} />
       </div>
       <CheckTogether pair={pair} />
-      <Section title="Moments, old above new" aside="a pair opens both clips on it">
+      <Section
+        title="Moments, old above new"
+        aside={
+          Object.keys(newMarks).length > 0
+            ? "a pair opens both clips on it"
+            : "mark those of the new clip in the review room first"
+        }
+      >
         <PairStrip
           older={{ word: "Old", clip: older, marks: oldMarks }}
           newer={{ word: "New", clip: newer, marks: newMarks }}
