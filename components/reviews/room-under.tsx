@@ -1,4 +1,5 @@
 "use client";
+import type { ReactNode } from "react";
 import { Button } from "@/components/ui/button";
 import { showToast } from "@/components/ui/toast";
 import type { CorrectionView } from "@/server/api/reviews/shapes";
@@ -29,11 +30,13 @@ export interface UnderCheckpointProps {
   /** The frame on the picture. */
   place: ClipPlace;
   goTo: (clipId: string, frame?: number) => void;
+  /** Further acts on the checkpoint, in the same row: to measure it, to show it on the picture. */
+  tools?: ReactNode;
 }
 
 /** Under a checkpoint: what is open on it already, what is being written, and the ways to correct it or keep it. */
 export function UnderCheckpoint(props: UnderCheckpointProps) {
-  const { checkpoint, draft, recap, open, maxOpen, place } = props;
+  const { checkpoint, draft, recap, open, maxOpen, place, tools } = props;
   const { document, change } = draft;
   const corrections = document.corrections.filter((each) => each.checkpointId === checkpoint.id);
   const keeps = document.keeps.filter((each) => each.checkpointId === checkpoint.id);
@@ -86,6 +89,7 @@ export function UnderCheckpoint(props: UnderCheckpointProps) {
             Keep
           </Button>
         )}
+        {tools}
         {isFull && corrections.length === 0 ? <span>{maxOpen} is the most at a time</span> : null}
       </div>
     </>
