@@ -1,3 +1,7 @@
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import type { Page } from "@playwright/test";
+import { numberedVp9 } from "./browser-vp9";
 import { evenTimesMs, type NumberedShape, numberedMp4 } from "./numbered-clip";
 
 /** A clip of the catalogue: what is particular about it, and its file. */
@@ -52,12 +56,30 @@ export const SHAPES: Readonly<Record<string, Shape>> = {
   "a rate that ramps": { timesMs: rampedTimesMs(), group: 30 },
 };
 
-/** The H.264 clips, each with a number of its own from 0 on. */
-export async function catalogue(): Promise<CatalogueClip[]> {
+/** The shape a browser encodes. */
+const VP9 = { name: "VP9 in WebM", timesMs: evenTimesMs(180, 60) };
+
+/**
+ * Frames stored in another order than they are shown in, as many phones do; the encoder that draws the others cannot. Its
+ * 150 pictures carry the clip's number 30. Made once: `ffmpeg -f rawvideo -pix_fmt rgba -s 128x96 -r 60 -i pictures
+ * -c:v libx264 -preset slow -bf 3 -b_strategy 0 -g 50 -crf 28 -pix_fmt yuv420p -movflags +faststart reordered.mp4`.
+ */
+const REORDERED = { name: "frames stored out of order", clip: 30, frameCount: 150 };
+const REORDERED_FILE = fileURLToPath(new URL("./reordered.mp4", import.meta.url));
+
+/** Every clip of the catalogue by its name, in the order that {@link catalogue} gives them. */
+export const CLIP_NAMES: readonly string[] = [...Object.keys(SHAPES), VP9.name, REORDERED.name];
+
+/** The clips, each with a number of its own. @param page any page of the academy, whose browser encodes VP9 */
+export async function catalogue(page: Page): Promise<CatalogueClip[]> {
   const clips: CatalogueClip[] = [];
   for (const [clip, [name, shape]] of Object.entries(SHAPES).entries()) {
     const frameCount = shape.timesMs.filter((timeMs) => timeMs >= 0).length;
     clips.push({ name, clip, frameCount, file: await numberedMp4({ ...shape, clip }) });
   }
+  const { name, timesMs } = VP9;
+  const clip = clips.length;
+  clips.push({ name, clip, frameCount: timesMs.length, file: await numberedVp9(page, clip, timesMs) });
+  clips.push({ ...REORDERED, file: readFileSync(REORDERED_FILE) });
   return clips;
 }

@@ -13,8 +13,8 @@ export const HEIGHT_PX = 96;
 /** The last row: the same neither from behind nor turned, and no row of a blank picture. */
 const FOOT = 0b1011_0010;
 
-const DARK = 24;
-const LIGHT = 232;
+const DARK = 40;
+const LIGHT = 216;
 
 /** How far from the middle grey a block must be to count; a mix of two frames is nearer. */
 const CLEAR = 40;

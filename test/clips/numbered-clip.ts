@@ -110,8 +110,8 @@ async function encoded(shape: NumberedShape): Promise<Uint8Array> {
   encoder.height = heightPx;
   encoder.frameRate = 60;
   encoder.groupOfPictures = group;
-  encoder.quantizationParameter = 28;
-  encoder.speed = 8;
+  encoder.quantizationParameter = 20;
+  encoder.speed = 0;
   encoder.initialize();
   for (const frame of frameNumbers(shape)) encoder.addFrameRgba(pixelsOf({ clip, frame }, turn, scale));
   encoder.finalize();
