@@ -63,6 +63,7 @@ export async function keepWaitingClip(
     id,
     athleteId: athlete.athleteId,
     state: "waiting",
+    captureSource: film.capturedFps === null ? null : "file",
     uploadId,
     uploadedByPersonId: personId,
     createdAtMs: nowMs,

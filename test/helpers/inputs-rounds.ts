@@ -6,6 +6,7 @@ import type { ExampleInput } from "./example-input";
 /** Clips, rounds, reviews, practice and throwing. */
 export const ROUND_INPUTS: Record<string, ExampleInput> = {
   "clips.discard": (record) => ({ clipId: record.clips.waiting }),
+  "clips.setCapturedRate": (record) => ({ clipId: record.clips.taken, capturedFps: null }),
   "clips.sending": (record) => ({ athleteId: record.athleteId }),
   "clips.waiting": (record) => ({ athleteId: record.athleteId }),
   "rounds.queue": () => ({}),
