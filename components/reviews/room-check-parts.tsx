@@ -18,6 +18,7 @@ import check from "./room-check.module.css";
 import { judge, markEvent } from "./room-edits";
 import { RoomOutline } from "./room-outline";
 import { offered } from "./room-recap";
+import { RoomTimeBase } from "./room-time-base";
 import type { ClipInHand } from "./use-clip-in-hand";
 import type { RoomDraft } from "./use-room-draft";
 
@@ -74,9 +75,11 @@ export function CheckSide(props: CheckSideProps) {
       <EventStrip
         player={player}
         marks={marks}
+        capturedFps={clip.capturedFps}
         onMark={(event, frame) => draft.change((now) => markEvent(now, clip.id, event, frame))}
         onOpen={onOpen}
       />
+      <RoomTimeBase clip={clip} marks={marks} mayChange />
     </div>
   );
 }

@@ -9,6 +9,7 @@ import type { ClipView, RoomView } from "@/server/api/reviews/shapes";
 import type { DeliveryEvent } from "@/server/domain/mechanics/delivery";
 import { clipFacts, clipName } from "./clip-words";
 import styles from "./room.module.css";
+import { RoomTimeBase } from "./room-time-base";
 
 /** What a {@link RoomClip} takes. */
 export interface RoomClipProps {
@@ -48,7 +49,13 @@ export function RoomClip(props: RoomClipProps) {
         ))}
         {clip.note ? <span>“{clip.note}”</span> : null}
       </p>
-      <EventStrip player={player} marks={marks} {...(onMark ? { onMark } : {})} />
+      <EventStrip
+        player={player}
+        marks={marks}
+        capturedFps={clip.capturedFps}
+        {...(onMark ? { onMark } : {})}
+      />
+      <RoomTimeBase clip={clip} marks={marks} mayChange={onMark !== undefined} />
       <KeyList hasMarks={onMark !== undefined} />
     </div>
   );
