@@ -51,6 +51,8 @@ async function sendClip(
   await page.locator("input[type=file]").setInputFiles(clipFile(which));
   await expect(page.getByText("Uploaded, not sent yet")).toBeVisible();
   await setDay(page, "Filmed on", academy.today());
+  if (which === "first") await page.getByText("Normal speed", { exact: true }).click();
+  else await expect(page.getByText("Filmed at: normal speed, as on this device before.")).toBeVisible();
   await page.getByText("Open side", { exact: true }).click();
   const pitches = page.getByRole("textbox", { name: "Pitches thrown" });
   await pitches.fill("6");
