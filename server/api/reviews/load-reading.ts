@@ -4,6 +4,7 @@ import { nameOfAthlete } from "@/server/data/names";
 import { eventMarksOn, sentReviewsOf } from "@/server/data/reviews";
 import { playableClips } from "@/server/data/round-clips";
 import { drawingProgress } from "@/server/data/today";
+import { voicesToHear } from "@/server/data/voice-notes";
 import { hasLeft } from "@/server/domain/people/leaving";
 import { replyOffer } from "@/server/domain/reviews/reply-offer";
 import type { Scope } from "../context";
@@ -25,6 +26,8 @@ export async function loadReading(scope: Scope, roundId: string): Promise<Readin
     corrections.flatMap((each) => (each.clipId === null ? [] : [each.clipId])),
   );
   const { givenName } = await nameOfAthlete(db, athlete.athleteId);
+  const sent = (await sentReviewsOf(db, round.id)).map(sentView);
+  const voices = [...corrections, ...sent.flatMap(({ keeps }) => keeps)].map(({ voiceId }) => voiceId);
   const stay = await stayOf(db, athlete.athleteId);
   return {
     round: await roundView(db, round),
@@ -39,7 +42,11 @@ export async function loadReading(scope: Scope, roundId: string): Promise<Readin
       db,
       clips.map((clip) => clip.id),
     ),
-    sent: (await sentReviewsOf(db, round.id)).map(sentView),
+    sent,
+    voicesToHear: await voicesToHear(
+      db,
+      voices.flatMap((id) => (id === null ? [] : [id])),
+    ),
     reply: hasLeft(stay?.leftOn ?? null, today) ? NOTHING_WANTED : replyOffer({ ...round, today }),
   };
 }

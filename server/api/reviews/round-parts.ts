@@ -62,6 +62,7 @@ export function correctionView(
     clipId: record.clipId,
     frame: record.frame,
     position: record.position,
+    voiceId: record.voiceId,
     ...{ state, cameBack, yesInARow, givenOn },
     givenAtMs: record.givenAtMs,
     happenings: record.happenings.map(({ sessionId, ...each }) => each),

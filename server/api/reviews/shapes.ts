@@ -65,6 +65,8 @@ export const correctionShape = z.strictObject({
   clipId: z.string().nullable(),
   frame: z.number().nullable(),
   position: z.number(),
+  /** A spoken note on it; null when there is none. */
+  voiceId: z.string().nullable(),
   state: z.enum(CORRECTION_STATES),
   cameBack: z.boolean(),
   yesInARow: z.number(),
@@ -162,6 +164,8 @@ export const readingShape = z.strictObject({
   corrections: z.array(correctionShape),
   eventMarks: z.array(eventMarkSchema),
   sent: z.array(sentShape),
+  /** Of the spoken notes those that are still kept. */
+  voicesToHear: z.array(z.string()),
   reply: z.strictObject({ isWanted: z.boolean(), isOpen: z.boolean(), words: z.string() }),
 });
 /** What the family reads of a round. */
