@@ -58,12 +58,11 @@ export function RoomSent({ room, onOpen }: RoomSentProps) {
   );
 }
 
-/** A review lists what it gave, a check what it judged. */
+/** A review lists what it gave and what it showed again, a check what it judged. */
 function correctionsIn(room: RoomView, sent: SentView): CorrectionView[] {
   const isIn = (each: CorrectionView) =>
-    sent.kind === "review"
-      ? each.roundId === room.round.id
-      : each.happenings.some((one) => one.roundId === room.round.id && one.kind !== "given");
+    (sent.kind === "review" && each.roundId === room.round.id) ||
+    each.happenings.some((one) => one.roundId === room.round.id && one.atMs === sent.sentAtMs);
   return asTheDeliveryRuns(room.corrections.filter(isIn));
 }
 

@@ -33,7 +33,7 @@ export function missingToSend(draft: ReviewDraft, facts: SendingFacts): string[]
     ...wordsMissing(draft),
     ...tooManyOpen(draft.corrections.length, facts),
     ...badFrames(
-      [...draft.eventMarks, ...draft.judgements, ...draft.keeps, ...draft.corrections],
+      [...draft.eventMarks, ...draft.judgements, ...draft.keeps, ...draft.corrections, ...draft.shownAgain],
       facts.clips,
     ),
     ...marksOutOfOrder(draft.eventMarks),
@@ -69,7 +69,8 @@ export function missingToSettle(draft: CheckDraft, facts: SettlingFacts): string
 }
 
 function nothingSaid(draft: ReviewDraft): string[] {
-  return when(draft.keeps.length + draft.corrections.length === 0, "name at least one keep or correction");
+  const said = draft.keeps.length + draft.corrections.length + draft.shownAgain.length;
+  return when(said === 0, "name at least one keep or correction");
 }
 
 function wordsMissing(draft: ReviewDraft): string[] {
