@@ -33,6 +33,8 @@ export interface NumberedShape {
   scale?: number;
   /** Bytes added to every frame that a decoder skips over. */
   paddingBytes?: number;
+  /** From this stored frame on the pictures are destroyed; the container still lists them. */
+  damagedFrom?: number;
 }
 
 /** `count` evenly spaced times. */
@@ -47,7 +49,7 @@ export const frameNumbers = ({ timesMs }: Pick<NumberedShape, "timesMs">): numbe
 
 /** H.264 in MP4 whose frames carry their numbers; the same shape gives the same pictures. */
 export async function numberedMp4(shape: NumberedShape): Promise<Uint8Array> {
-  const { timesMs, turn = 0, tags = {}, paddingBytes = 0 } = shape;
+  const { timesMs, turn = 0, tags = {}, paddingBytes = 0, damagedFrom = Number.POSITIVE_INFINITY } = shape;
   const { packets, decoderConfig } = await packetsOf(await encoded(shape));
   const output = new Output({
     format: new Mp4OutputFormat({ fastStart: "in-memory", metadataFormat: "mdta" }),
@@ -60,7 +62,7 @@ export async function numberedMp4(shape: NumberedShape): Promise<Uint8Array> {
   for (const [index, timeMs] of timesMs.entries()) {
     const packet = packets[index];
     if (packet === undefined) throw new Error("The encoder left a frame out.");
-    const data = padded(packet.data, paddingBytes);
+    const data = index < damagedFrom ? padded(packet.data, paddingBytes) : destroyed(packet.data);
     await source.add(timed(data, packet.type, timesMs, index, timeMs), { decoderConfig });
   }
   return finished(output);
@@ -147,6 +149,11 @@ function padded(data: Uint8Array, paddingBytes: number): Uint8Array {
   whole[data.byteLength + LENGTH_BYTES] = FILLER;
   whole[whole.byteLength - 1] = 0x80;
   return whole;
+}
+
+/** The data of a frame with all but its length and kind overwritten. */
+function destroyed(data: Uint8Array): Uint8Array {
+  return Uint8Array.from(data).fill(0xa5, LENGTH_BYTES + 1);
 }
 
 async function finished(output: Output<OutputFormat, BufferTarget>): Promise<Uint8Array> {
