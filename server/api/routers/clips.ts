@@ -6,6 +6,7 @@ import { clipScope, discardWaitingClip, findClip, waitingClips } from "@/server/
 import { consentIsLive } from "@/server/data/consents";
 import { athleteCard } from "@/server/data/season";
 import { MAX_CAPTURED_FPS, MIN_CAPTURED_FPS } from "@/server/domain/clips/capture-rate";
+import { CONVERSION_STATES } from "@/server/domain/clips/clip";
 import { MAX_CLIP_BYTES, MAX_CLIP_MS } from "@/server/domain/clips/probe";
 import { MAX_CLIPS_AT_ONCE } from "@/server/domain/clips/send-clip";
 import { Refusal } from "@/server/domain/errors/refusal";
@@ -25,6 +26,7 @@ const waitingClip = z.strictObject({
   durationMs: z.number(),
   byteCount: z.number(),
   hasPoster: z.boolean(),
+  conversion: z.enum(CONVERSION_STATES).nullable(),
 });
 
 export const clipsRouter = router({
@@ -71,6 +73,7 @@ export const clipsRouter = router({
         durationMs: clip.durationMs ?? 0,
         byteCount: clip.byteCount ?? 0,
         hasPoster: clip.hasPoster,
+        conversion: clip.conversion,
       }));
     },
   }),
