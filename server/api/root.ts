@@ -14,6 +14,7 @@ import { noticesRouter } from "./routers/notices";
 import { peopleRouter } from "./routers/people";
 import { practiceRouter } from "./routers/practice";
 import { ratesRouter } from "./routers/rates";
+import { reviewTemplatesRouter } from "./routers/review-templates";
 import { reviewsRouter } from "./routers/reviews";
 import { roundsRouter } from "./routers/rounds";
 import { ruleBooksRouter } from "./routers/rule-books";
@@ -39,6 +40,7 @@ export const appRouter = router({
   ledger: ledgerRouter,
   rounds: roundsRouter,
   reviews: reviewsRouter,
+  reviewTemplates: reviewTemplatesRouter,
   practice: practiceRouter,
   people: peopleRouter,
   notices: noticesRouter,

@@ -10,6 +10,7 @@ import { makeAcademy, type TestAcademy, WHO, ZONE } from "./academy";
 import type { AthleteRecord } from "./athlete-record";
 import { fillCorrections, fillRounds } from "./busy-rounds";
 import { keepOwnBook } from "./own-book";
+import { keepOwnTemplate } from "./own-template";
 import { ownersOf } from "./owners";
 
 const HOUR = 3_600_000;
@@ -27,6 +28,7 @@ export async function makeBusyAcademy(): Promise<{
     stranger: await fill(academy, WHO.stranger, 3),
   };
   await keepOwnBook(academy.db);
+  await keepOwnTemplate(academy.db);
   await academy.db.insert(siteClosure).values({
     id: "clo_holiday",
     siteId: WHO.site,

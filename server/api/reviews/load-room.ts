@@ -2,10 +2,12 @@ import { findSettings } from "@/server/data/academy-settings";
 import { listCheckpoints } from "@/server/data/checkpoints";
 import { correctionsOf } from "@/server/data/corrections";
 import { findDraft, type KeptDraft } from "@/server/data/drafts";
+import { listTemplates } from "@/server/data/review-templates";
 import { eventMarksOn, judgementsIn, latestJudgements, sentReviewsOf } from "@/server/data/reviews";
 import { playableClips } from "@/server/data/round-clips";
 import { drawingProgress } from "@/server/data/today";
 import type { DraftKind } from "@/server/domain/reviews/draft";
+import { templatesForAge } from "@/server/domain/reviews/review-template";
 import { headOf } from "../athlete-head";
 import type { Scope } from "../context";
 import { roundInHand } from "../round-in-hand";
@@ -21,12 +23,14 @@ export async function loadRoom(scope: Scope, roundId: string): Promise<RoomView>
   const corrections = await correctionsOf(db, athlete.athleteId);
   const clips = await playableClips(db, round.id, clipsOf(corrections));
   const sent = await sentReviewsOf(db, round.id);
+  const head = await headOf(scope);
+  const templates = (await listTemplates(db)).filter((each) => each.active);
   const judgements = await Promise.all(sent.map((each) => judgementsIn(db, each.id)));
   return {
     round: await roundView(db, round),
     zone: athlete.zone,
     today,
-    athlete: await headOf(scope),
+    athlete: head,
     coachName: await coachNameOf(db, round),
     isMine: round.coachPersonId === actor.personId,
     isCoach: actor.roles.includes("coach"),
@@ -36,6 +40,7 @@ export async function loadRoom(scope: Scope, roundId: string): Promise<RoomView>
     checkpoints: (await listCheckpoints(db)).map(({ version, ...each }) => each),
     latestJudgements: await latestJudgements(db, athlete.athleteId),
     corrections: corrections.map((each) => correctionView(each, scope)),
+    templates: templatesForAge(templates, head.ageYears),
     eventMarks: await eventMarksOn(
       db,
       clips.map((clip) => clip.id),

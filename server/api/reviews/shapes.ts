@@ -20,6 +20,7 @@ import {
 } from "@/server/domain/reviews/draft";
 import { ROUND_STATES } from "@/server/domain/reviews/round-state";
 import { athleteHead } from "../athlete-head";
+import { templateShape } from "./template-shape";
 
 /** Ids in an input. */
 export const idInput = z.string().min(1).max(64);
@@ -142,6 +143,8 @@ export const roomShape = z.strictObject({
     z.strictObject({ checkpointId: z.string(), score: judgementScore, judgedOn: z.string() }),
   ),
   corrections: z.array(correctionShape),
+  /** What the academy usually says at the athlete's age, the narrowest age group first. */
+  templates: z.array(templateShape),
   eventMarks: z.array(eventMarkSchema),
   /** How this round's sent review judged its clips. */
   judgements: z.array(draftJudgementSchema),
