@@ -1,5 +1,5 @@
 import type { FilmedSpeed } from "@/server/domain/clips/capture-rate";
-import type { PitchType } from "@/server/domain/clips/clip";
+import type { ConversionState, PitchType } from "@/server/domain/clips/clip";
 import type { SendClipInput } from "@/server/domain/clips/send-clip";
 import type { CameraView } from "@/server/domain/mechanics/delivery";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
@@ -29,6 +29,8 @@ export interface ClipItem {
   /** Why it was refused. */
   sentence: string;
   clipId: string | null;
+  /** Where the copy stands that every browser draws; null where none is needed or nothing is known yet. */
+  conversion: ConversionState | null;
   pictureUrl: string | null;
 }
 

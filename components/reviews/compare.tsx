@@ -2,6 +2,7 @@
 import Link from "next/link";
 import { useRouter } from "next/navigation";
 import { Player } from "@/components/clips/player";
+import { filmFacts } from "@/components/clips/player-state";
 import { useClipKeys } from "@/components/clips/use-clip-keys";
 import { type ClipPair, useClipPair } from "@/components/clips/use-clip-pair";
 import { type ClipPlayer, useClipPlayer } from "@/components/clips/use-clip-player";
@@ -164,7 +165,7 @@ function Side({ word, clip, player, drawing }: SideProps) {
         label={`${word}: ${clipName(clip).toLowerCase()}${filmed}`}
         isLabelShown
         isCompact
-        state={{ retainUntil: clip.retainUntil, drawing }}
+        state={filmFacts(clip, drawing)}
       />
       <p className={styles.facts}>
         {clipFacts(clip)

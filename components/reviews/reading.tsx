@@ -1,6 +1,8 @@
 "use client";
 import { useRef, useState } from "react";
+import { NoCopyNote } from "@/components/clips/no-copy-note";
 import { Player } from "@/components/clips/player";
+import { filmFacts } from "@/components/clips/player-state";
 import { useClipKeys } from "@/components/clips/use-clip-keys";
 import { Notice } from "@/components/ui/notice";
 import { RadioChoice } from "@/components/ui/radio-choice";
@@ -84,10 +86,11 @@ function WithClips({
           player={player}
           label={`${partWord(clip, reading)} clip`}
           isCompact
-          state={{ retainUntil: clip.retainUntil, drawing: reading.drawing }}
+          state={filmFacts(clip, reading.drawing)}
         />
         <p className={styles.which}>{[clipName(clip), ...clipFacts(clip)].join(", ")}</p>
       </div>
+      <NoCopyNote conversion={clip.conversion} />
       {reading.sent.length === 0 ? <Notice isStatic>{roundInWords(round, today, zone)}</Notice> : null}
       {round.retakeReason ? (
         <Notice kind="attention" isStatic title="The coach asks for another clip">

@@ -3,6 +3,7 @@ import { useState } from "react";
 import { EventStrip, type MarkedFrames } from "@/components/clips/event-strip";
 import { KeyList } from "@/components/clips/key-list";
 import { Player } from "@/components/clips/player";
+import { filmFacts } from "@/components/clips/player-state";
 import type { ClipPair } from "@/components/clips/use-clip-pair";
 import { RadioChoice } from "@/components/ui/radio-choice";
 import { Section } from "@/components/ui/section";
@@ -62,7 +63,7 @@ export function CheckSide(props: CheckSideProps) {
         label={`${word}: ${clipName(clip).toLowerCase()}${filmed}`}
         isLabelShown
         isCompact
-        state={{ retainUntil: clip.retainUntil, drawing }}
+        state={filmFacts(clip, drawing)}
       />
       <p className={styles.facts}>
         {clipFacts(clip)

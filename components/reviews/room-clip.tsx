@@ -2,6 +2,7 @@
 import { EventStrip, type MarkedFrames } from "@/components/clips/event-strip";
 import { KeyList } from "@/components/clips/key-list";
 import { Player } from "@/components/clips/player";
+import { filmFacts } from "@/components/clips/player-state";
 import type { ClipPlayer } from "@/components/clips/use-clip-player";
 import { usePoster } from "@/components/clips/use-poster";
 import { RadioChoice } from "@/components/ui/radio-choice";
@@ -38,11 +39,7 @@ export function RoomClip(props: RoomClipProps) {
           onChange={onClip}
         />
       ) : null}
-      <Player
-        player={player}
-        label={`${clipName(clip, clips)} clip`}
-        state={{ retainUntil: clip.retainUntil, drawing }}
-      />
+      <Player player={player} label={`${clipName(clip, clips)} clip`} state={filmFacts(clip, drawing)} />
       <p className={styles.facts}>
         {[...(clips.length > 1 ? [] : [clipName(clip).toLowerCase()]), ...clipFacts(clip)].map((fact) => (
           <span key={fact}>{fact}</span>

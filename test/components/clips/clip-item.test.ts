@@ -18,6 +18,7 @@ const item = (standing: ClipStanding, sentBytes = 12_900_000, byteCount = 48_000
   standing,
   sentence: "",
   clipId: null,
+  conversion: null,
   pictureUrl: null,
 });
 const WHOLE = { ...NOTHING_SAID, view: "front", pitchesThrown: 0 } as const;
