@@ -1,5 +1,6 @@
 "use client";
 import { useEffect, useRef } from "react";
+import { isKeyTaken } from "./is-key-taken";
 
 /** What the keys do to a clip. */
 export interface ClipKeyActs {
@@ -19,19 +20,6 @@ export const CLIP_KEYS = [
   ["J K", "marked moment before, after"],
   ["1 to 6", "mark the moment on this frame"],
 ] as const;
-
-/** A key typed into a field, or one that a control or a dialog uses itself, is none for the clip. */
-function isTakenElsewhere(event: KeyboardEvent): boolean {
-  if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey) return true;
-  if (!(event.target instanceof Element)) return false;
-  if (
-    event.target.closest(
-      "input, textarea, select, [contenteditable], [role=dialog], [role=alertdialog], [role=radiogroup], [role=tablist], [role=menu], [role=listbox]",
-    )
-  )
-    return true;
-  return event.key === " " && event.target.closest("button, a, summary") !== null;
-}
 
 /** Whether a key was for the clip; what it does is done. */
 function pressed(event: KeyboardEvent, acts: ClipKeyActs): boolean {
@@ -55,7 +43,7 @@ export function useClipKeys(acts: ClipKeyActs): void {
   latest.current = acts;
   useEffect(() => {
     const listen = (event: KeyboardEvent) => {
-      if (!isTakenElsewhere(event) && pressed(event, latest.current)) event.preventDefault();
+      if (!isKeyTaken(event) && pressed(event, latest.current)) event.preventDefault();
     };
     window.addEventListener("keydown", listen);
     return () => window.removeEventListener("keydown", listen);
