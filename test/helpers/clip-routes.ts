@@ -5,6 +5,7 @@ import { afterAll, beforeEach, vi } from "vitest";
 import { clipPoster, putClipPoster } from "@/server/api/handlers/clip-poster";
 import { clipVideo } from "@/server/api/handlers/clip-video";
 import { receiveUpload } from "@/server/api/handlers/uploads";
+import { keepVoiceNote, voiceNote } from "@/server/api/handlers/voice";
 import { convertClips } from "@/server/jobs/convert-clips";
 import { expireClips } from "@/server/jobs/expire-clips";
 import { makeAcademy, type TestAcademy } from "./academy";
@@ -50,7 +51,16 @@ vi.mock("@/server/api/request-context", async () => {
  * The handlers and the clean-up under test. Take them from here: imported on their own they would be loaded before the
  * test's settings are in place.
  */
-export const routes = { clipPoster, putClipPoster, clipVideo, receiveUpload, expireClips, convertClips };
+export const routes = {
+  clipPoster,
+  putClipPoster,
+  clipVideo,
+  receiveUpload,
+  voiceNote,
+  keepVoiceNote,
+  expireClips,
+  convertClips,
+};
 
 const held = globalThis as unknown as { slabsideUploads?: unknown; slabsideConnections?: unknown };
 

@@ -19,9 +19,9 @@ export const MAX_WAITING_VOICES = 2 * (DRAFT_LIMITS.keeps + DRAFT_LIMITS.correct
 
 /**
  * What reading a recording may find wrong with it. `not_voice`: no container that can be read here, no sound in it, or
- * pictures beside the sound. `cut_off`: it ends before the data it announces. `not_copied`: no copy could be made.
+ * pictures beside the sound. `not_copied`: no copy could be made.
  */
-export type VoiceProblem = "empty" | "not_voice" | "cut_off" | "not_copied";
+export type VoiceProblem = "empty" | "not_voice" | "not_copied";
 
 /** Why a recording is not kept. */
 export type VoiceRefusal = VoiceProblem | "too_big" | "too_long";
@@ -35,7 +35,6 @@ export function judgeVoice(durationMs: number): VoiceRefusal | null {
 const REFUSED: Record<VoiceRefusal, string> = {
   empty: "Nothing was recorded. Check the microphone and speak again.",
   not_voice: "This is no recording of a voice that can be read here. Speak it again, or write it.",
-  cut_off: "The recording stops in the middle. Speak it again.",
   not_copied: "The recording could not be read to its end. Speak it again, or write it.",
   too_big: "The recording is larger than a minute of speech. Speak it again, in fewer words.",
   too_long: "The recording is longer than a minute. Speak it again, in fewer words.",
