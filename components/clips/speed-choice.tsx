@@ -29,9 +29,15 @@ export function SpeedChoice({ value, error, onChange }: SpeedChoiceProps) {
   if (!isOpen && value) {
     return (
       <p className={styles.speed}>
-        Filmed at: <b>{FILMED_SPEED_WORDS[value].toLowerCase()}</b>, as on this device before.{" "}
+        {value === "unknown" ? (
+          "How fast this device films is not known."
+        ) : (
+          <>
+            Filmed at: <b>{FILMED_SPEED_WORDS[value].toLowerCase()}</b>, as on this device before.
+          </>
+        )}{" "}
         <Button variant="link" isSmall onPress={() => setOpen(true)}>
-          Change
+          {value === "unknown" ? "Say it" : "Change"}
         </Button>
       </p>
     );
@@ -41,6 +47,7 @@ export function SpeedChoice({ value, error, onChange }: SpeedChoiceProps) {
       label="Filmed at"
       hint="As the phone's camera calls it, in frames a second. Slow motion is saved stretched, and only this tells true times. Asked once on this device."
       name="filmedSpeed"
+      layout="column"
       error={error}
       options={OPTIONS}
       value={value}

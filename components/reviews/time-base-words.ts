@@ -77,7 +77,7 @@ export function checkSource(marks: Partial<Record<DeliveryEvent, number>>): stri
   const published = `about ${seconds(CONTACT_TO_RELEASE_MS)}`;
   const isMarked = marks.front_foot_contact !== undefined && marks.ball_release !== undefined;
   return isMarked
-    ? `Published for pitchers: ${published} from contact to release (Seroyer et al. 2010). Pitchers differ, rates only come in steps.`
+    ? `Published for pitchers: ${published} from contact to release (Seroyer et al. 2010). Pitchers differ, but by less than a step from one rate to the next.`
     : `Mark front foot contact and ball release on the clip first, and each rate is checked against the published time of ${published} from one to the other.`;
 }
 
