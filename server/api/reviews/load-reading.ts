@@ -1,7 +1,7 @@
 import { correctionsOf } from "@/server/data/corrections";
 import { stayOf } from "@/server/data/leaving";
 import { nameOfAthlete } from "@/server/data/names";
-import { eventMarksOn, sentReviewsOf } from "@/server/data/reviews";
+import { sentReviewsOf } from "@/server/data/reviews";
 import { playableClips } from "@/server/data/round-clips";
 import { drawingProgress } from "@/server/data/today";
 import { voicesToHear } from "@/server/data/voice-notes";
@@ -9,7 +9,14 @@ import { hasLeft } from "@/server/domain/people/leaving";
 import { replyOffer } from "@/server/domain/reviews/reply-offer";
 import type { Scope } from "../context";
 import { roundInHand } from "../round-in-hand";
-import { coachNameOf, correctionsOfRound, correctionView, roundView, sentView } from "./round-parts";
+import {
+  coachNameOf,
+  correctionsOfRound,
+  correctionView,
+  measuredOn,
+  roundView,
+  sentView,
+} from "./round-parts";
 import type { ReadingView } from "./shapes";
 
 /** A round that was open on the day the athlete left asks for no clip any more. */
@@ -38,10 +45,7 @@ export async function loadReading(scope: Scope, roundId: string): Promise<Readin
     clips,
     drawing: await drawingProgress(db),
     corrections: corrections.map((each) => correctionView(each, scope)),
-    eventMarks: await eventMarksOn(
-      db,
-      clips.map((clip) => clip.id),
-    ),
+    ...(await measuredOn(db, clips)),
     sent,
     voicesToHear: await voicesToHear(
       db,

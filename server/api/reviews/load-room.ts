@@ -3,7 +3,7 @@ import { listCheckpoints } from "@/server/data/checkpoints";
 import { correctionsOf } from "@/server/data/corrections";
 import { findDraft, type KeptDraft } from "@/server/data/drafts";
 import { listTemplates } from "@/server/data/review-templates";
-import { eventMarksOn, judgementsIn, latestJudgements, sentReviewsOf } from "@/server/data/reviews";
+import { judgementsIn, latestJudgements, sentReviewsOf } from "@/server/data/reviews";
 import { playableClips } from "@/server/data/round-clips";
 import { drawingProgress } from "@/server/data/today";
 import type { DraftKind } from "@/server/domain/reviews/draft";
@@ -11,7 +11,7 @@ import { templatesForAge } from "@/server/domain/reviews/review-template";
 import { headOf } from "../athlete-head";
 import type { Scope } from "../context";
 import { roundInHand } from "../round-in-hand";
-import { coachNameOf, correctionView, roundView, sentView } from "./round-parts";
+import { coachNameOf, correctionView, measuredOn, roundView, sentView } from "./round-parts";
 import type { RoomView } from "./shapes";
 
 /** Everything the review room shows of a round: clips, checkpoints, corrections, and what is being written. */
@@ -41,10 +41,7 @@ export async function loadRoom(scope: Scope, roundId: string): Promise<RoomView>
     latestJudgements: await latestJudgements(db, athlete.athleteId),
     corrections: corrections.map((each) => correctionView(each, scope)),
     templates: templatesForAge(templates, head.ageYears),
-    eventMarks: await eventMarksOn(
-      db,
-      clips.map((clip) => clip.id),
-    ),
+    ...(await measuredOn(db, clips)),
     judgements: judgements.flat(),
     reviewDraft: shown(await findDraft(db, round.id, "review")),
     checkDraft: shown(await findDraft(db, round.id, "check")),
