@@ -120,9 +120,10 @@ function Copying({ share }: { share: number }) {
   useAskAgain();
   const percent = Math.floor(share * 100);
   return (
-    <Words title="This browser cannot draw the film as it was filmed">
+    <Words title="This browser cannot draw this film yet">
+      <p>A copy that every browser draws is being made.</p>
       <ProgressBar
-        label="A copy that every browser draws"
+        label="Copy"
         value={percent}
         max={100}
         words={
