@@ -1,6 +1,7 @@
 /** A key typed into a field, or one that a control or a dialog uses itself, is none for the room. */
-export function isKeyTaken(event: KeyboardEvent): boolean {
-  if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey) return true;
+export function isKeyTaken(event: KeyboardEvent, { isAltFree = false } = {}): boolean {
+  if (event.defaultPrevented || event.ctrlKey || event.metaKey) return true;
+  if (event.altKey && !isAltFree) return true;
   if (!(event.target instanceof Element)) return false;
   if (
     event.target.closest(

@@ -1,6 +1,10 @@
 "use client";
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import type { PlayedClip } from "./played-clip";
+import type { DrawPicture } from "./stage/draw-shown";
+import type { PictureSize } from "./stage/picture-place";
+import type { StageView } from "./stage/stage-view";
+import { useStageView } from "./stage/use-stage-view";
 import { type PictureState, usePicture } from "./use-picture";
 import { useStepping } from "./use-stepping";
 
@@ -14,6 +18,18 @@ export interface ClipPlayer {
   attach: (video: HTMLVideoElement | null) => void;
   video: HTMLVideoElement | null;
   picture: PictureState;
+  /** The upright picture in its own pixels; of a film of unknown size, what the browser says once it is there. */
+  size: PictureSize;
+  /** How the picture lies on its stage. */
+  view: StageView;
+  look: (change: (view: StageView) => StageView) => void;
+  /** Where the pictures come from: decoded ones held ready, or the film sought one by one. */
+  source: "decoded" | "film";
+  /**
+   * Draws a part of what is on the picture now, as `CanvasRenderingContext2D.drawImage` does; the part in the picture's
+   * own pixels. @returns false while there is nothing to draw
+   */
+  drawPicture: DrawPicture;
   /** The frame on the picture, by the browser's own word. */
   frame: number;
   /** The frame asked for; differs from `frame` while the picture follows. */
@@ -48,6 +64,7 @@ export function useClipPlayer(given: PlayedClip, startFrame = 0): ClipPlayer {
   const [speed, setSpeedState] = useState<Speed>(1);
   const stepping = useStepping(video, clip, picture === "ready", startFrame);
   const { frame, show: showNow, wantedNow } = stepping;
+  const stage = useStageView(clip, video, picture);
   const through = useRef<{ to: number; rest: number; speedAfter: Speed } | null>(null);
 
   usePicture(video, clip.id, setPicture, setPlaying);
@@ -88,6 +105,8 @@ export function useClipPlayer(given: PlayedClip, startFrame = 0): ClipPlayer {
       attach: setVideo,
       video,
       picture,
+      ...stage,
+      source: "film" as const,
       frame,
       wanted: stepping.wanted,
       inHand: stepping.isExact ? stepping.wanted : frame,
@@ -118,6 +137,7 @@ export function useClipPlayer(given: PlayedClip, startFrame = 0): ClipPlayer {
       clip,
       video,
       picture,
+      stage,
       frame,
       stepping.wanted,
       stepping.isExact,

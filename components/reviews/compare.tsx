@@ -74,8 +74,7 @@ function Both({ compare, newer, older }: BothProps) {
     else if (oldFrame !== undefined) oldPlayer.show(oldFrame);
   };
   useClipKeys({
-    step: pair.newer.step,
-    toggle: pair.newer.toggle,
+    player: pair.newer,
     toMark: (direction) => {
       const frame = markedBeside(newMarks, newPlayer.wanted, direction);
       if (frame !== undefined) pair.newer.show(frame);
