@@ -20,6 +20,11 @@ export interface VoicePlayback {
 /** The one that is heard: a second voice over it would be neither. */
 let heard: HTMLAudioElement | null = null;
 
+/** Stops whatever is heard: what it was spoken on is no longer in sight. */
+export function hush(): void {
+  heard?.pause();
+}
+
 /** Plays one spoken note, and tells whoever shows its frame when it is heard and when it rests. */
 export function useVoicePlayer(address: string, onPlaying?: (isPlaying: boolean) => void): VoicePlayback {
   const [audio, attach] = useState<HTMLAudioElement | null>(null);
