@@ -2,6 +2,7 @@ import type { ClipView, RoomView } from "@/server/api/reviews/shapes";
 import type { Checkpoint } from "@/server/domain/mechanics/checkpoint";
 import { misfits } from "@/server/domain/reviews/checkpoint-fit";
 import type { CheckDraft, ReviewDraft } from "@/server/domain/reviews/draft";
+import { measuresMissing } from "@/server/domain/reviews/measures-to-send";
 import { missingToSend } from "@/server/domain/reviews/readiness";
 import { type Recap, recapOf } from "@/server/domain/reviews/recap";
 import { missingInShownAgain, recapShownAgain } from "@/server/domain/reviews/shown-again";
@@ -46,6 +47,7 @@ export function missingInReview(
   return [
     ...missingToSend(document, facts),
     ...misfits(document, checkpointFacts(room)),
+    ...measuresMissing(document, { throws: room.athlete.throws, clips }),
     ...missingInShownAgain(document.shownAgain, openIds),
   ];
 }

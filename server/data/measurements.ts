@@ -7,6 +7,7 @@ import type { CameraView } from "@/server/domain/mechanics/delivery";
 import { FEWEST_DELIVERIES, type Repeats } from "@/server/domain/mechanics/measure-error";
 import type { MeasureKind } from "@/server/domain/mechanics/measure-kind";
 import type { DraftMeasure, MeasuredPoint } from "@/server/domain/reviews/draft";
+import type { MeasureToSend } from "@/server/domain/reviews/measures-to-send";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
 import { newId } from "./new-id";
 
@@ -14,13 +15,6 @@ import { newId } from "./new-id";
 export interface Measurement extends DraftMeasure {
   view: CameraView;
   value: number;
-}
-
-/** A measure that is about to be kept. Its value was computed from its points. */
-export interface MeasureToKeep extends Omit<DraftMeasure, "id"> {
-  view: CameraView;
-  value: number;
-  pitchType: string | null;
 }
 
 /** By whom and when measures are kept: with a sent review, or as one frame measured again. */
@@ -38,7 +32,7 @@ export interface Measuring {
 export async function keepMeasurements(
   tx: Db,
   measuring: Measuring,
-  measures: readonly MeasureToKeep[],
+  measures: readonly MeasureToSend[],
 ): Promise<string[]> {
   const ids: string[] = [];
   for (const { points, ...measure } of measures) {

@@ -9,11 +9,13 @@ import { replyWindowFrom } from "@/server/data/reply-windows";
 import { insertReview } from "@/server/data/reviews";
 import { playableClips } from "@/server/data/round-clips";
 import { homeSiteOf, type Round, stepRound } from "@/server/data/rounds";
+import { athleteCard } from "@/server/data/season";
 import { sendVoices, waitingVoices } from "@/server/data/voice-notes";
 import { Refusal } from "@/server/domain/errors/refusal";
 import { misfits } from "@/server/domain/reviews/checkpoint-fit";
 import { mayAddCorrection } from "@/server/domain/reviews/correction-state";
 import type { ReviewDraft } from "@/server/domain/reviews/draft";
+import { measuresMissing, measuresToSend } from "@/server/domain/reviews/measures-to-send";
 import { missingToSend } from "@/server/domain/reviews/readiness";
 import { asTheDeliveryRuns, countInWords, recapInWords, recapOf } from "@/server/domain/reviews/recap";
 import { replyOffer } from "@/server/domain/reviews/reply-offer";
@@ -66,6 +68,7 @@ async function loadFacts({ db, actor, athlete }: Scope, round: Round) {
     clips,
     viewOfClip: new Map(clips.map((clip) => [clip.id, clip.view])),
     checkpoints: await listCheckpoints(db),
+    throws: (await athleteCard(db, athlete.athleteId)).throws,
     voices: await waitingVoices(db, round.id, actor.personId),
   };
 }
@@ -79,6 +82,7 @@ function refuseUnready(draft: ReviewDraft, facts: Facts): void {
   const missing = [
     ...missingToSend(draft, facts),
     ...misfits(draft, facts),
+    ...measuresMissing(draft, facts),
     ...voicesMissing(draft, facts.voices),
     ...missingInShownAgain(draft.shownAgain, openIds),
   ];
@@ -89,13 +93,15 @@ async function writeReview(
   { db, actor, athlete, today, nowMs }: Scope,
   round: Round,
   draft: KeptDraft<"review">,
-  { viewOfClip }: Facts,
+  facts: Facts,
 ): Promise<string> {
   const { document, openedAtMs } = draft;
   const { athleteId } = athlete;
   const reviewId = await insertReview(db, {
     ...{ roundId: round.id, athleteId, kind: "review", coachPersonId: actor.personId, note: "" },
-    ...{ openedAtMs, sentAtMs: nowMs, judgedOn: today, viewOfClip },
+    ...{ openedAtMs, sentAtMs: nowMs, judgedOn: today, viewOfClip: facts.viewOfClip },
+    measures: measuresToSend(document, facts),
+    marks: document.marks,
     eventMarks: document.eventMarks,
     judgements: document.judgements,
     keeps: asTheDeliveryRuns(document.keeps),

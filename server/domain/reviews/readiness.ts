@@ -36,6 +36,7 @@ export function missingToSend(draft: ReviewDraft, facts: SendingFacts): string[]
       [...draft.eventMarks, ...draft.judgements, ...draft.keeps, ...draft.corrections, ...draft.shownAgain],
       facts.clips,
     ),
+    ...badFrames(placed(draft), facts.clips),
     ...marksOutOfOrder(draft.eventMarks),
   ];
 }
@@ -64,6 +65,7 @@ export function missingToSettle(draft: CheckDraft, facts: SettlingFacts): string
       "say why a correction is no longer wanted",
     ),
     ...badFrames([...draft.eventMarks, ...draft.judgements, ...draft.verdicts], facts.clips),
+    ...badFrames(placed(draft), facts.clips),
     ...marksOutOfOrder(draft.eventMarks),
   ];
 }
@@ -89,6 +91,19 @@ function tooManyOpen(added: number, facts: SendingFacts): string[] {
     added > 0 && over > 0,
     `leave out ${countInWords(Math.min(over, added))}: ${facts.openCount} open already and ${facts.max} is the most at a time`,
   );
+}
+
+/** Every frame that a measure or a mark names. */
+function placed({ measures, marks }: Pick<ReviewDraft, "measures" | "marks">): Seen[] {
+  return [
+    ...measures.flatMap(({ clipId, frame, untilFrame, points }) =>
+      [frame, untilFrame ?? frame, ...points.map((point) => point.frame)].map((each) => ({
+        clipId,
+        frame: each,
+      })),
+    ),
+    ...marks.map(({ clipId, frame, untilFrame }) => ({ clipId, frame: untilFrame ?? frame })),
+  ];
 }
 
 type Seen = { clipId: string | null; frame: number | null };
