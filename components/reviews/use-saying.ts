@@ -155,6 +155,7 @@ export const SAYING_KEYS = [
   ["Enter", "back to the clip"],
   ["U", "show again all that is open from before"],
   ["T", "the usual review of this age"],
+  ["Ctrl Enter", "send; once more when it is asked"],
 ] as const;
 
 function useSayingKeys(saying: Saying): void {
