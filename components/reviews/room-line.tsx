@@ -97,6 +97,9 @@ export function RoomLine({ saying }: { saying: Saying }) {
           onKeyDown={onKeyDown}
         />
       </div>
+      <p className={styles.problem} role="status">
+        {problem}
+      </p>
       <Choices
         id={id}
         choices={choices}
@@ -104,9 +107,6 @@ export function RoomLine({ saying }: { saying: Saying }) {
         isOpen={isOpen}
         onChoose={(each) => choose(each, kind)}
       />
-      <p className={styles.problem} role="status">
-        {problem}
-      </p>
       <Keys />
     </div>
   );

@@ -7,9 +7,12 @@ import { addCorrection, addKeep, type ClipPlace } from "./room-edits";
 /** What is said of a checkpoint. */
 export type SayingKind = "correction" | "keep";
 
+/** A correction that is open from before. */
+export type OpenNow = Pick<CorrectionView, "id" | "checkpointId" | "state">;
+
 /** What saying something is held against. */
 export interface SayingFacts {
-  open: readonly Pick<CorrectionView, "id" | "checkpointId">[];
+  open: readonly OpenNow[];
   maxOpen: number;
   newId: () => string;
 }
@@ -63,17 +66,25 @@ function correctionOf(
   const written = document.corrections.find(isOnIt);
   if (written) return { document, inHand: written.id };
   const before = open.find(isOnIt);
-  if (before) return { document: showAgain(document, before.id, place), inHand: before.id };
+  if (before) return { document: showAgain(document, before, place), inHand: before.id };
   if (open.length + document.corrections.length >= maxOpen)
     return { problem: `${maxOpen} is the most at a time, and ${open.length} are open already.` };
   const id = newId();
   return { document: addCorrection(document, checkpoint, place, id), inHand: id };
 }
 
-/** Shows an open correction again on a frame; one that is shown already stays as it is. */
-export function showAgain(document: ReviewDraft, correctionId: string, place: ClipPlace): ReviewDraft {
+/**
+ * Shows an open correction again on a frame, with the verdict that leaves it where it stands; one that is shown already
+ * stays as it is.
+ */
+export function showAgain(
+  document: ReviewDraft,
+  { id: correctionId, state }: Pick<OpenNow, "id" | "state">,
+  place: ClipPlace,
+): ReviewDraft {
   if (document.shownAgain.some((row) => row.correctionId === correctionId)) return document;
-  const added: DraftShownAgain = { correctionId, verdict: "not_yet", note: "", ...place };
+  const verdict = state === "showing" ? "partly" : "not_yet";
+  const added: DraftShownAgain = { correctionId, verdict, note: "", ...place };
   return { ...document, shownAgain: [...document.shownAgain, added] };
 }
 
@@ -107,7 +118,7 @@ export interface RoomPlaces {
 /** What is open from before and not shown yet, each on the frame of its moment; what cannot be seen here is named. */
 export function showAllAgain(
   document: ReviewDraft,
-  open: readonly Pick<CorrectionView, "id" | "checkpointId" | "checkpointName">[],
+  open: readonly (OpenNow & Pick<CorrectionView, "checkpointName">)[],
   { checkpoints, clips, inSight }: RoomPlaces,
 ): { document: ReviewDraft; added: number; unseen: string[] } {
   const shown = new Set(document.shownAgain.map((row) => row.correctionId));
@@ -118,10 +129,7 @@ export function showAllAgain(
       return { each, place: checkpoint ? placeToShow(checkpoint, clips, inSight) : null };
     });
   return {
-    document: placed.reduce(
-      (now, { each, place }) => (place ? showAgain(now, each.id, place) : now),
-      document,
-    ),
+    document: placed.reduce((now, { each, place }) => (place ? showAgain(now, each, place) : now), document),
     added: placed.filter(({ place }) => place !== null).length,
     unseen: placed.filter(({ place }) => place === null).map(({ each }) => each.checkpointName),
   };

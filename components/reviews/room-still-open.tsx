@@ -100,7 +100,7 @@ function OpenEntry({ correction, shown, onRetire, ...props }: OpenEntryProps) {
         ) : (
           <Button
             variant="link"
-            onPress={() => saying.showAgain(correction.id, place)}
+            onPress={() => saying.showAgain(correction)}
             aria-label={`Show again on frame ${place.frame + 1}: ${words}`}
           >
             Show again on frame {place.frame + 1}

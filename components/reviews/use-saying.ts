@@ -50,7 +50,7 @@ export interface Saying {
   /** A keep of no checkpoint; it may still be empty. */
   keepInWords: (text: string) => void;
   open: readonly CorrectionView[];
-  showAgain: (correctionId: string, place: ClipPlace) => void;
+  showAgain: (correction: CorrectionView) => void;
   showAllAgain: () => void;
   templates: RoomView["templates"];
   lay: (template: RoomView["templates"][number]) => void;
@@ -99,9 +99,9 @@ export function useSaying(at: SayingPlace): Saying {
       else if (choice.checkpoint) say(what, choice.checkpoint);
       else keepOwn(choice.words);
     },
-    showAgain: (correctionId, where) => {
-      change((now) => showAgain(now, correctionId, where));
-      take(correctionId);
+    showAgain: (correction) => {
+      change((now) => showAgain(now, correction, place));
+      take(correction.id);
     },
     showAllAgain: () => {
       const shown = showAllAgain(document, open, places);

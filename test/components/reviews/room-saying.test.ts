@@ -51,7 +51,10 @@ describe("saying something of a checkpoint", () => {
   });
 
   it("shows what is open from before again and gives it no second time, even on a full slip", () => {
-    const open = many(5, (index) => ({ id: `old-${index}`, checkpointId: index === 0 ? "hips-lead" : "x" }));
+    const open = many(5, (index) => ({
+      ...{ id: `old-${index}`, state: "given" as const },
+      checkpointId: index === 0 ? "hips-lead" : "x",
+    }));
     const said = sayOf(EMPTY_REVIEW_DRAFT, "correction", hips, place, { ...facts, open });
     expect(said).toMatchObject({
       inHand: "old-0",
@@ -60,7 +63,9 @@ describe("saying something of a checkpoint", () => {
   });
 
   it("refuses one more than the most, in words", () => {
-    const open = many(3, (index) => ({ id: `old-${index}`, checkpointId: "x" }));
+    const open = many(3, (index) => ({
+      ...{ id: `old-${index}`, state: "given" as const, checkpointId: "x" },
+    }));
     const full = review({
       corrections: many(2, (index) => correction({ id: `c${index}`, checkpointId: "x" })),
     });
@@ -82,8 +87,11 @@ describe("saying something of a checkpoint", () => {
 
 describe("what is open from before", () => {
   const open = [
-    { id: "old-hips", checkpointId: "hips-lead", checkpointName: "Hips lead" },
-    { id: "old-gaze", checkpointId: "gaze-on-plate", checkpointName: "Gaze level and on the plate" },
+    { id: "old-hips", checkpointId: "hips-lead", checkpointName: "Hips lead", state: "given" as const },
+    {
+      ...{ id: "old-gaze", checkpointId: "gaze-on-plate", state: "showing" as const },
+      checkpointName: "Gaze level and on the plate",
+    },
   ];
   const places = {
     checkpoints: STARTING_LIBRARY,
@@ -91,11 +99,11 @@ describe("what is open from before", () => {
     inSight: place,
   };
 
-  it("is shown by one key, each on the frame of its moment, once however often it is pressed", () => {
+  it("is shown by one key, each on the frame of its moment and left where it stands, once however often it is pressed", () => {
     const shown = showAllAgain(EMPTY_REVIEW_DRAFT, open, places);
     expect(shown.document.shownAgain).toEqual([
       { correctionId: "old-hips", verdict: "not_yet", note: "", clipId: "side", frame: 40 },
-      { correctionId: "old-gaze", verdict: "not_yet", note: "", ...place },
+      { correctionId: "old-gaze", verdict: "partly", note: "", ...place },
     ]);
     expect(shown).toMatchObject({ added: 2, unseen: [] });
     const twice = showAllAgain(shown.document, open, places);
@@ -113,12 +121,12 @@ describe("what is open from before", () => {
   });
 
   it("is changed and taken back without a trace", () => {
-    const shown = showAgain(EMPTY_REVIEW_DRAFT, "old-hips", place);
+    const shown = showAgain(EMPTY_REVIEW_DRAFT, { id: "old-hips", state: "given" }, place);
     const changed = changeShownAgain(shown, "old-hips", { verdict: "partly", note: "Later", frame: 9 });
     expect(changed.shownAgain).toEqual([
       { correctionId: "old-hips", verdict: "partly", note: "Later", clipId: "side", frame: 9 },
     ]);
-    expect(showAgain(changed, "old-hips", place)).toEqual(changed);
+    expect(showAgain(changed, { id: "old-hips", state: "given" }, place)).toEqual(changed);
     expect(takeShownAgainBack(changed, "old-hips")).toEqual(EMPTY_REVIEW_DRAFT);
   });
 });
