@@ -6,7 +6,8 @@ import { secondsInWords } from "./frame-table";
 import styles from "./player.module.css";
 import { PlayerState, type PlayerStateProps } from "./player-state";
 import { Stage, type StageProps } from "./stage";
-import { type ClipPlayer, SPEEDS, type Speed } from "./use-clip-player";
+import type { ClipPlayer } from "./use-clip-player";
+import { SPEEDS, type Speed } from "./use-playback";
 
 const SPEED_WORDS: Record<Speed, string> = { 1: "1", 0.5: "1/2", 0.25: "1/4", 0.125: "1/8" };
 

@@ -68,7 +68,13 @@ export function Stage({ player, overlay, isHandTaken = false, children }: StageP
           muted
           playsInline
           disablePictureInPicture
-          data-shown=""
+          data-shown={player.shownBy === "film" ? "" : undefined}
+        />
+        <canvas
+          ref={player.canvas}
+          className={styles.held}
+          hidden={player.shownBy === "film"}
+          data-shown={player.shownBy === "canvas" ? "" : undefined}
         />
         {overlay ? (
           <svg

@@ -2,7 +2,8 @@
 import { useEffect, useRef } from "react";
 import { isKeyTaken } from "./is-key-taken";
 import { mirrored, PAN_STEP, panBy, wholeAgain, ZOOM_STEP, zoomAt } from "./stage/stage-view";
-import { type ClipPlayer, SPEEDS } from "./use-clip-player";
+import type { ClipPlayer } from "./use-clip-player";
+import { SPEEDS } from "./use-playback";
 
 /** What the keys do to a clip. */
 export interface ClipKeyActs {

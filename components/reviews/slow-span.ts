@@ -1,4 +1,4 @@
-import { SPEEDS, type Speed } from "@/components/clips/use-clip-player";
+import { SPEEDS, type Speed } from "@/components/clips/use-playback";
 import type { ClipView } from "@/server/api/reviews/shapes";
 import { timeBaseOf } from "@/server/domain/clips/time-base";
 
