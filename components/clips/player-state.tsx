@@ -1,11 +1,12 @@
 "use client";
 import { useRouter } from "next/navigation";
-import { type ReactNode, useEffect, useRef, useState } from "react";
+import { type ReactNode, useEffect, useState } from "react";
 import { Button } from "@/components/ui/button";
 import { ProgressBar } from "@/components/ui/progress-bar";
 import type { ConversionState } from "@/server/domain/clips/clip";
 import { HOW_TO_SEND_OTHERWISE } from "@/server/domain/clips/conversion";
 import { dayInWords } from "@/server/domain/time/words";
+import { clipVideoAddress } from "./played-clip";
 import styles from "./player.module.css";
 import type { ClipPlayer } from "./use-clip-player";
 
@@ -81,15 +82,16 @@ function Loading({ player }: { player: ClipPlayer }) {
   );
 }
 
-/** A page that waited for the copy loads the film anew once it is there. */
-function useCopyOnceMade({ picture, retry }: ClipPlayer, conversion: ConversionState | null) {
-  const waited = useRef(false);
+/**
+ * Asks for the copy once it is there. A browser holds what came from one address for minutes, whatever it was told, so the
+ * copy has one of its own.
+ */
+function useCopyOnceMade({ clip, video, picture }: ClipPlayer, conversion: ConversionState | null) {
   useEffect(() => {
-    if (conversion === "waiting" || conversion === "running") waited.current = true;
-    if (conversion !== "made" || !waited.current || picture !== "undecodable") return;
-    waited.current = false;
-    retry();
-  }, [conversion, picture, retry]);
+    const address = `${clipVideoAddress(clip.id)}?copy`;
+    const isOver = conversion !== "made" || picture !== "undecodable" || video?.src.endsWith(address);
+    if (video && !isOver) video.src = address;
+  }, [clip.id, video, picture, conversion]);
 }
 
 function useAskAgain() {

@@ -15,7 +15,7 @@ export function usePoster({ clip, video, picture }: ClipPlayer, mayGive: boolean
   const isWanted = mayGive && !hasPoster && picture === "ready" && !sent.has(id);
   useEffect(() => {
     /* For a moment after another clip is chosen, the element in hand is still that of the one before. */
-    if (!isWanted || !video?.currentSrc.endsWith(clipVideoAddress(id))) return;
+    if (!isWanted || !video?.currentSrc.includes(clipVideoAddress(id))) return;
     sent.add(id);
     drawPicture(video, WIDTH_PX)?.toBlob(
       (picture) => {

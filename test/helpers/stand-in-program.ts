@@ -12,6 +12,11 @@ const SCRIPTS = {
     writeFileSync(to, "not a film");`,
   /** Copies a film that somebody made for it: the path is in its own folder. */
   copies: `copyFileSync(join(here, "made.mp4"), to); console.log("out_time_us=1000000");`,
+  /** The same, once a file called `go` lies beside it. */
+  "copies when told": `
+    console.log("out_time_us=0");
+    while (!existsSync(join(here, "go"))) await new Promise((wait) => setTimeout(wait, 50));
+    copyFileSync(join(here, "made.mp4"), to);`,
   failing: `console.error("Conversion failed!"); process.exitCode = 1;`,
   /** Never says a word and never ends, whatever it is asked. */
   hanging: `process.on("SIGTERM", () => {}); setInterval(() => {}, 1000);`,
@@ -30,9 +35,9 @@ const SCRIPTS = {
 
 /** Writes a program into a folder that stands in for the one which converts films. @returns its path */
 export async function standIn(folder: string, does: keyof typeof SCRIPTS): Promise<string> {
-  const path = join(folder, `stand-in-${does}.mjs`);
+  const path = join(folder, `stand-in-${does.replaceAll(" ", "-")}.mjs`);
   const script = `#!${process.execPath}
-import { copyFileSync, writeFileSync } from "node:fs";
+import { copyFileSync, existsSync, writeFileSync } from "node:fs";
 import { getPriority } from "node:os";
 import { join } from "node:path";
 const here = import.meta.dirname;
