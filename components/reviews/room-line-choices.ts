@@ -1,6 +1,6 @@
 import type { CorrectionView } from "@/server/api/reviews/shapes";
 import type { Checkpoint } from "@/server/domain/mechanics/checkpoint";
-import { CAMERA_VIEW_WORDS, type CameraView, PHASE_WORDS } from "@/server/domain/mechanics/delivery";
+import { PHASE_WORDS, viewsInWords } from "@/server/domain/mechanics/delivery";
 import { findCheckpoints, isInSight, type PictureNow } from "@/server/domain/mechanics/find-checkpoints";
 import type { ReviewDraft } from "@/server/domain/reviews/draft";
 import type { SayingKind } from "./room-saying";
@@ -49,9 +49,4 @@ function factsOf(checkpoint: Checkpoint, kind: SayingKind, { now, document, open
   if (rows.some(isOnIt)) return `${phase}, on the slip`;
   if (kind === "correction" && open.some(isOnIt)) return `${phase}, open already: shown again`;
   return phase;
-}
-
-/** The views in words: "front or back". */
-export function viewsInWords(views: readonly CameraView[]): string {
-  return views.map((view) => CAMERA_VIEW_WORDS[view].toLowerCase()).join(" or ");
 }

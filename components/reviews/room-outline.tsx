@@ -9,11 +9,11 @@ import {
   EVENT_THAT_OPENS,
   PHASE_WORDS,
   type Phase,
+  viewsInWords,
 } from "@/server/domain/mechanics/delivery";
 import { isInSight } from "@/server/domain/mechanics/find-checkpoints";
 import type { JudgementScore } from "@/server/domain/mechanics/judgement";
 import type { DraftJudgement } from "@/server/domain/reviews/draft";
-import { viewsInWords } from "./room-line-choices";
 import styles from "./room-outline.module.css";
 import { RoomScore } from "./room-score";
 
