@@ -29,7 +29,7 @@ export interface ReadingSlidesProps {
 export function ReadingSlides({ label, slides, current, onCurrent }: ReadingSlidesProps) {
   const track = useRef<HTMLOListElement>(null);
   const heightPx = useHeightOf(track, current, slides.length);
-  const settled = useSwipe(track, current, onCurrent);
+  const hand = useSwipe(track, current, onCurrent);
   const go = (index: number) => {
     if (index >= 0 && index < slides.length) onCurrent(index);
   };
@@ -47,7 +47,7 @@ export function ReadingSlides({ label, slides, current, onCurrent }: ReadingSlid
         ref={track}
         className={styles.track}
         aria-label={label}
-        onScroll={settled}
+        {...hand}
         style={heightPx === null ? undefined : { blockSize: heightPx }}
       >
         {slides.map((slide, index) => (
@@ -108,23 +108,23 @@ function useSwipe(
   onCurrent: (index: number) => void,
 ) {
   const still = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  /** True while the row goes where it was sent and no thumb is on it. */
+  const isSent = useRef(false);
   const latest = useRef({ current, onCurrent });
   latest.current = { current, onCurrent };
 
   useEffect(() => {
     const row = track.current;
     if (!row || indexInSight(row) === current) return;
-    const isStill = matchMedia("(prefers-reduced-motion: reduce)").matches;
-    row.scrollTo({ left: current * row.clientWidth, behavior: isStill ? "instant" : "smooth" });
+    isSent.current = true;
+    goTo(row, current, matchMedia("(prefers-reduced-motion: reduce)").matches ? "instant" : "smooth");
   }, [track, current]);
 
   useEffect(() => {
     const row = track.current;
     if (!row) return;
     // A turned phone has other widths: the slide in sight stays the one in sight.
-    const turned = () =>
-      row.scrollTo({ left: latest.current.current * row.clientWidth, behavior: "instant" });
-    const watcher = new ResizeObserver(turned);
+    const watcher = new ResizeObserver(() => goTo(row, latest.current.current, "instant"));
     watcher.observe(row, { box: "border-box" });
     return () => {
       watcher.disconnect();
@@ -132,15 +132,31 @@ function useSwipe(
     };
   }, [track]);
 
-  return () => {
-    clearTimeout(still.current);
-    still.current = setTimeout(() => {
-      const row = track.current;
-      if (!row) return;
-      const index = indexInSight(row);
-      if (index !== latest.current.current) latest.current.onCurrent(index);
-    }, STILL_MS);
+  const rested = () => {
+    const row = track.current;
+    if (!row) return;
+    const index = indexInSight(row);
+    if (index === latest.current.current) isSent.current = false;
+    else if (isSent.current) goTo(row, latest.current.current, "instant");
+    else latest.current.onCurrent(index);
   };
+
+  return {
+    onScroll: () => {
+      clearTimeout(still.current);
+      still.current = setTimeout(rested, STILL_MS);
+    },
+    onTouchStart: () => {
+      isSent.current = false;
+    },
+    onWheel: () => {
+      isSent.current = false;
+    },
+  };
+}
+
+function goTo(row: HTMLElement, index: number, behavior: ScrollBehavior): void {
+  row.scrollTo({ left: index * row.clientWidth, behavior });
 }
 
 const indexInSight = (row: HTMLElement): number => Math.round(row.scrollLeft / Math.max(1, row.clientWidth));

@@ -2,6 +2,7 @@
 import type { Ref } from "react";
 import { Player } from "@/components/clips/player";
 import { filmFacts } from "@/components/clips/player-state";
+import { MarksDrawn } from "@/components/marks/marks-drawn";
 import { RadioChoice } from "@/components/ui/radio-choice";
 import type { ClipView, ReadingView } from "@/server/api/reviews/shapes";
 import { clipFacts, clipName } from "./clip-words";
@@ -34,10 +35,18 @@ export function ReadingWatch({ place, inHand: { clip, player, goTo }, clips, rea
         label={`${partWord(clip, reading)} clip`}
         isCompact
         state={filmFacts(clip, reading.drawing)}
+        overlay={(stage) => (
+          <MarksDrawn marks={marksOf(clip, reading.marks)} frame={player.frame} stage={stage} />
+        )}
       />
       <p className={styles.which}>{[clipName(clip), ...clipFacts(clip)].join(", ")}</p>
     </div>
   );
+}
+
+/** The marks that were drawn on a clip, on whatever frames. */
+export function marksOf(clip: ClipView, marks: ReadingView["marks"]): ReadingView["marks"] {
+  return marks.filter((mark) => mark.clipId === clip.id);
 }
 
 function partWord(clip: ClipView, reading: ReadingView): string {

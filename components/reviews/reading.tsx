@@ -29,7 +29,7 @@ export function Reading({ reading, mayTick }: ReadingProps) {
         key={compared.id}
         correction={compared}
         pair={pair}
-        drawing={reading.drawing}
+        reading={reading}
         onBack={() => setTogether(null)}
       />
     );

@@ -26,7 +26,10 @@ export function hush(): void {
 }
 
 /** Plays one spoken note, and tells whoever shows its frame when it is heard and when it rests. */
-export function useVoicePlayer(address: string, onPlaying?: (isPlaying: boolean) => void): VoicePlayback {
+export function useVoicePlayer(
+  address: string | null,
+  onPlaying?: (isPlaying: boolean) => void,
+): VoicePlayback {
   const [audio, attach] = useState<HTMLAudioElement | null>(null);
   const [hearing, setHearing] = useState<Hearing>("resting");
   const [times, setTimes] = useState({ lengthMs: 0, heardMs: 0 });
@@ -34,7 +37,7 @@ export function useVoicePlayer(address: string, onPlaying?: (isPlaying: boolean)
   tell.current = onPlaying;
 
   useEffect(() => {
-    if (!audio) return;
+    if (!audio || address === null) return;
     setHearing("resting");
     const timed = () => setTimes(timesOf(audio));
     const played = () => {

@@ -119,7 +119,7 @@ interface KeptProps {
 function Kept({ voiceId, label, onRemove, again, children }: KeptProps) {
   if (voiceId === null) return <div className={styles.voice}>{children}</div>;
   return (
-    <VoicePlayer address={voiceAddress(voiceId)} label={label}>
+    <VoicePlayer isSmall address={voiceAddress(voiceId)} label={label}>
       {again}
       <Button isSmall variant="link" onPress={onRemove} aria-label={`Take the spoken note off: ${label}`}>
         Take it off
@@ -136,9 +136,8 @@ function NotYetKept({ spoken, label, children }: { spoken: Blob; label: string; 
     setAddress(made);
     return () => URL.revokeObjectURL(made);
   }, [spoken]);
-  if (address === null) return <div className={styles.voice}>{children}</div>;
   return (
-    <VoicePlayer address={address} label={label}>
+    <VoicePlayer isSmall address={address} label={label}>
       {children}
     </VoicePlayer>
   );

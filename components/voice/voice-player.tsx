@@ -7,12 +7,14 @@ import { spokenTime } from "./voice-words";
 
 /** What a {@link VoicePlayer} takes. */
 export interface VoicePlayerProps {
-  /** Where the note is: kept by the academy, or still in this browser alone. */
-  address: string;
+  /** Where the note is: kept by the academy, or still in this browser alone; null for the moment until it is known. */
+  address: string | null;
   /** What it is a note on; read out with the button. */
   label: string;
   /** Told when it is heard, and when it rests again. */
   onPlaying?: (isPlaying: boolean) => void;
+  /** For tight places. */
+  isSmall?: boolean;
   /** Stands beside it: what else can be done with it. */
   children?: ReactNode;
 }
@@ -24,16 +26,17 @@ const SILENT: Record<Exclude<Hearing, "resting" | "playing">, string> = {
 };
 
 /** A spoken note to be listened to. */
-export function VoicePlayer({ address, label, onPlaying, children }: VoicePlayerProps) {
+export function VoicePlayer({ address, label, onPlaying, isSmall, children }: VoicePlayerProps) {
   const { hearing, lengthMs, heardMs, attach, toggle } = useVoicePlayer(address, onPlaying);
   const isPlaying = hearing === "playing";
   return (
     <div className={styles.voice} data-print="no">
       {/* biome-ignore lint/a11y/useMediaCaption: the words of the note stand beside it in writing */}
-      <audio key={address} ref={attach} src={address} preload="metadata" />
+      <audio key={address} ref={attach} src={address ?? undefined} preload="metadata" />
       {isPlaying || hearing === "resting" ? (
         <>
           <Button
+            isSmall={isSmall}
             onPress={toggle}
             aria-label={`${isPlaying ? "Stop" : "Listen to"} the spoken note: ${label}`}
           >
@@ -63,7 +66,7 @@ function Heard({ lengthMs, heardMs }: { lengthMs: number; heardMs: number }) {
         <rect className={styles.done} width={`${share * 100}%`} height="100%" />
       </svg>
       <span className={styles.time}>
-        {heardMs > 0 ? `${spokenTime(heardMs)} of ${spokenTime(lengthMs)}` : spokenTime(lengthMs)}
+        {lengthMs === 0 ? "" : `${heardMs > 0 ? `${spokenTime(heardMs)} of ` : ""}${spokenTime(lengthMs)}`}
       </span>
     </>
   );
