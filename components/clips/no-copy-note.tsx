@@ -11,7 +11,7 @@ export function NoCopyNote({ conversion }: { conversion: ConversionState | null 
       isStatic
       title="This clip plays on some devices alone, so the coach may not see it."
     >
-      It is kept. To be sure: {HOW_TO_SEND_OTHERWISE}
+      It is kept. {HOW_TO_SEND_OTHERWISE}
     </Notice>
   );
 }

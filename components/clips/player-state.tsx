@@ -107,7 +107,7 @@ function Undecodable({ conversion, conversionShare }: FilmFacts) {
   if (conversion === "no_program" || conversion === "failed") {
     return (
       <Words title="This browser cannot draw this film">
-        The clip is kept and plays on the phone that filmed it. To send it otherwise: {HOW_TO_SEND_OTHERWISE}
+        The clip is kept and plays on the phone that filmed it. {HOW_TO_SEND_OTHERWISE}
       </Words>
     );
   }

@@ -10,7 +10,7 @@ const SAME_TIME_MS = 0.05;
 
 /** How to send a clip that no copy can be made of, in one plain sentence. */
 export const HOW_TO_SEND_OTHERWISE =
-  "Set the phone's camera to its most compatible format (H.264) and film again, or send the copy that a messaging or editing app makes of this clip.";
+  "To send it so that everybody sees it, set the phone's camera to its most compatible format (H.264) and film again, or send the copy that an editing app saves of this clip.";
 
 /**
  * Whether a film of this codec is drawn by every browser of today; where not, a copy that is can be made.
