@@ -74,6 +74,11 @@ export function mayPlaceOn(placing: Placing, frame: number): boolean {
   return next.on !== "before" || frame < (placing.frames.here ?? Number.POSITIVE_INFINITY);
 }
 
+/** Whether the arrow keys are for a point; else they are the clip's, to step to a frame. */
+export function movesPoint(placing: Placing): boolean {
+  return placing.cross !== null || placing.selected !== null || nextFrame(placing) !== null;
+}
+
 /**
  * Places the next point, on this frame, and gives it to the keys; they are the clip's again where the point after it is
  * to be looked for on another frame. Where it may not lie (see {@link mayPlaceOn}) nothing changes.

@@ -6,13 +6,12 @@ import type { Place } from "@/server/domain/reviews/draft";
 import { Magnifier } from "./magnifier";
 import styles from "./measures.module.css";
 import { pointInWords } from "./placing-words";
+import { ARM_PX, PointCross } from "./point-cross";
 import { pointNear } from "./stage-places";
 import type { PointsInHand } from "./use-points-in-hand";
 
 /** How near a placed point a press takes hold of it, on the screen; a finger is broader. Common practice, no source. */
 const REACH_PX = { fine: 9, finger: 18 };
-/** Half the arms of the crosses, on the screen. */
-const ARM_PX = 9;
 
 /** What a {@link PointsOverlay} takes. */
 export interface PointsOverlayProps {
@@ -62,8 +61,8 @@ export function PointsOverlay({ hand, stage }: PointsOverlayProps) {
           />
         ) : null,
       )}
-      {held?.index === null ? <Cross at={held.at} stage={stage} /> : null}
-      {placing.cross ? <Cross at={placing.cross} stage={stage} /> : null}
+      {held?.index === null ? <PointCross at={held.at} stage={stage} /> : null}
+      {placing.cross ? <PointCross at={placing.cross} stage={stage} /> : null}
       {enlarged ? <Magnifier player={player} stage={stage} at={enlarged} /> : null}
     </>
   );
@@ -90,7 +89,7 @@ function PlacedPoint({ at, words, isSelected, stage, onSelect }: PlacedPointProp
       onFocus={onSelect}
       data-point=""
     >
-      <Cross at={at} stage={stage} />
+      <PointCross at={at} stage={stage} />
       <circle
         className={joinClasses(styles.ring, isSelected && styles.selected)}
         cx={at.x}
@@ -98,17 +97,5 @@ function PlacedPoint({ at, words, isSelected, stage, onSelect }: PlacedPointProp
         r={ARM_PX / stage.pxPerSource}
       />
     </g>
-  );
-}
-
-function Cross({ at, stage }: { at: Place; stage: StageGeometry }) {
-  const arm = ARM_PX / stage.pxPerSource;
-  const gap = arm / 4;
-  const arms = `M${at.x - arm} ${at.y}h${arm - gap}m${2 * gap} 0h${arm - gap}M${at.x} ${at.y - arm}v${arm - gap}m0 ${2 * gap}v${arm - gap}`;
-  return (
-    <>
-      <path className={styles.crossEdge} d={arms} />
-      <path className={styles.cross} d={arms} />
-    </>
   );
 }

@@ -1,8 +1,6 @@
 "use client";
 import { useEffect, useRef } from "react";
 import { isKeyTaken } from "@/components/clips/is-key-taken";
-import { isAllPlaced, nextFrame, type Placing } from "./placing";
-import type { PointsInHand } from "./use-points-in-hand";
 
 /** How far an arrow key moves a point, in source pixels, and how far with Shift. */
 const STEP_PX = 1;
@@ -23,16 +21,21 @@ export const PLACING_KEYS = [
   ["Esc", "put the points down"],
 ] as const;
 
-/** Whether the arrow keys are for a point; else they are the clip's, to step to a frame. */
-export function movesPoint(placing: Placing): boolean {
-  if (placing.cross !== null || placing.selected !== null) return true;
-  return !isAllPlaced(placing) && nextFrame(placing) !== null;
+/** What the keys do while points are placed. */
+export interface PlacingKeyActs {
+  /** Moves what is in hand, in source pixels; left out while the arrow keys are the clip's, to step to a frame. */
+  nudge?: ((x: number, y: number) => void) | undefined;
+  /** In a mirrored picture a point moves the way the key points, as it is seen. */
+  isMirrored: boolean;
+  take: () => void;
+  back: () => void;
+  leave?: (() => void) | undefined;
 }
 
 /** Lets the keyboard place points while there are some to place; its keys come before the clip's. */
-export function usePlacingKeys(hand: PointsInHand | null): void {
-  const latest = useRef(hand);
-  latest.current = hand;
+export function usePlacingKeys(acts: PlacingKeyActs | null): void {
+  const latest = useRef(acts);
+  latest.current = acts;
   useEffect(() => {
     const listen = (event: KeyboardEvent) => {
       const act = latest.current && !isKeyTaken(event) ? actOf(event, latest.current) : undefined;
@@ -46,19 +49,18 @@ export function usePlacingKeys(hand: PointsInHand | null): void {
   }, []);
 }
 
-function actOf(event: KeyboardEvent, hand: PointsInHand): (() => void) | undefined {
+function actOf(event: KeyboardEvent, acts: PlacingKeyActs): (() => void) | undefined {
+  const { nudge, isMirrored } = acts;
   const arrow = ARROWS[event.key];
-  const far = event.shiftKey ? FAR_PX : STEP_PX;
   if (arrow) {
-    // A mirrored picture moves the way the key points, as it is seen.
-    const across = hand.player.view.isMirrored ? -arrow[0] : arrow[0];
-    return movesPoint(hand.placing) ? () => hand.nudge(across * far, arrow[1] * far) : undefined;
+    const far = event.shiftKey ? FAR_PX : STEP_PX;
+    return nudge && (() => nudge((isMirrored ? -arrow[0] : arrow[0]) * far, arrow[1] * far));
   }
   const isForButton = event.target instanceof Element && event.target.closest("button, a, summary") !== null;
-  const acts: Record<string, (() => void) | undefined> = {
-    Enter: isForButton ? undefined : hand.take,
-    Backspace: hand.back,
-    Escape: hand.leave,
+  const table: Record<string, (() => void) | undefined> = {
+    Enter: isForButton ? undefined : acts.take,
+    Backspace: acts.back,
+    Escape: acts.leave,
   };
-  return acts[event.key];
+  return table[event.key];
 }

@@ -7,6 +7,7 @@ import {
   isAllPlaced,
   mayPlaceOn,
   movePlaced,
+  movesPoint,
   nextAsked,
   nextFrame,
   nudge,
@@ -115,7 +116,13 @@ export function usePointsInHand(given: PointsToPlace): PointsInHand | null {
     },
     leave: onLeave,
   };
-  usePlacingKeys(hand);
+  usePlacingKeys(
+    hand && {
+      ...hand,
+      isMirrored: player.view.isMirrored,
+      nudge: movesPoint(hand.placing) ? hand.nudge : undefined,
+    },
+  );
   return hand;
 }
 
