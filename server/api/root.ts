@@ -10,6 +10,7 @@ import { familiesRouter } from "./routers/families";
 import { hoursRouter } from "./routers/hours";
 import { invitationsRouter } from "./routers/invitations";
 import { ledgerRouter } from "./routers/ledger";
+import { measurementsRouter } from "./routers/measurements";
 import { noticesRouter } from "./routers/notices";
 import { peopleRouter } from "./routers/people";
 import { practiceRouter } from "./routers/practice";
@@ -40,6 +41,7 @@ export const appRouter = router({
   ledger: ledgerRouter,
   rounds: roundsRouter,
   reviews: reviewsRouter,
+  measurements: measurementsRouter,
   reviewTemplates: reviewTemplatesRouter,
   practice: practiceRouter,
   people: peopleRouter,
