@@ -113,29 +113,27 @@ function LineFields({ line, index, checkpoints, onChange, onRemove, mayRemove }:
   return (
     <fieldset className={styles.lineFields}>
       <legend className={styles.legend}>Line {index + 1}</legend>
-      <FormRow>
-        <RadioChoice
-          label="Said as"
-          options={[
-            { value: "correction", label: "Correction" },
-            { value: "keep", label: "Keep" },
-          ]}
-          value={line.kind}
-          onChange={(kind) => onChange({ kind: kind === "keep" ? "keep" : "correction" })}
-        />
-        <SelectField
-          label="Checkpoint"
-          name={name("checkpointId")}
-          value={line.checkpointId || null}
-          onChange={(checkpointId) => onChange({ checkpointId: checkpointId ?? "" })}
-          options={offered.map((each) => ({
-            value: each.id,
-            label: each.name,
-            hint: PHASE_WORDS[each.phase],
-          }))}
-          isRequired
-        />
-      </FormRow>
+      <RadioChoice
+        label="Said as"
+        options={[
+          { value: "correction", label: "Correction" },
+          { value: "keep", label: "Keep" },
+        ]}
+        value={line.kind}
+        onChange={(kind) => onChange({ kind: kind === "keep" ? "keep" : "correction" })}
+      />
+      <SelectField
+        label="Checkpoint"
+        name={name("checkpointId")}
+        value={line.checkpointId || null}
+        onChange={(checkpointId) => onChange({ checkpointId: checkpointId ?? "" })}
+        options={offered.map((each) => ({
+          value: each.id,
+          label: each.name,
+          hint: PHASE_WORDS[each.phase],
+        }))}
+        isRequired
+      />
       <TextArea
         label={line.kind === "keep" ? "What is good" : "Cue"}
         name={name("words")}

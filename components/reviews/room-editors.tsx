@@ -90,7 +90,7 @@ export function KeepEditor({ roundId, keep, usual, onChange, onRemove }: KeepEdi
         value={keep.text}
         maxLength={DRAFT_LIMITS.keepLength}
         onChange={(text) => onChange({ text })}
-        words={usual === undefined ? [] : [usual]}
+        words={usual === undefined || usual === keep.text ? [] : [usual]}
         wordsLabel="Usual words"
       />
       <VoiceNote
