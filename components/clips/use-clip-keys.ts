@@ -1,7 +1,10 @@
 "use client";
 import { useEffect, useRef } from "react";
+import type { MarkedFrames } from "./event-strip";
 import { isKeyTaken } from "./is-key-taken";
+import { loopFromHere } from "./stage/loop-span";
 import { mirrored, PAN_STEP, panBy, wholeAgain, ZOOM_STEP, zoomAt } from "./stage/stage-view";
+import { useHold } from "./stage/use-hold";
 import type { ClipPlayer } from "./use-clip-player";
 import { SPEEDS } from "./use-playback";
 
@@ -12,12 +15,14 @@ export interface ClipKeyActs {
   mark?: (place: number) => void;
   /** To the marked moment before (-1) or after (1) the picture. */
   toMark?: (direction: -1 | 1) => void;
+  /** The marked moments, for what is played over and over. */
+  marks?: MarkedFrames;
 }
 
 /** The keys in words, for the list beside the clip. */
 export const CLIP_KEYS = [
   ["Space", "play or stop"],
-  ["← →", "one frame"],
+  ["← →", "one frame; hold to go on"],
   ["Shift ← →", "ten frames"],
   ["J K", "marked moment before, after"],
   ["1 to 6", "mark the moment on this frame"],
@@ -25,19 +30,30 @@ export const CLIP_KEYS = [
   ["Alt ← ↑ → ↓", "shift the picture"],
   ["[ ]", "slower, faster"],
   ["M", "mirror"],
+  ["L", "play over and over, between the marked moments round this frame"],
 ] as const;
 
+/** How far an arrow key steps; none for another key. */
+function stepOf({ key, altKey, shiftKey }: KeyboardEvent): number {
+  const far = shiftKey ? 10 : 1;
+  if (altKey) return 0;
+  return key === "ArrowLeft" ? -far : key === "ArrowRight" ? far : 0;
+}
+
 /** What each key does; those with Alt have it before their name. */
-function actOf(event: KeyboardEvent, { player, mark, toMark }: ClipKeyActs): (() => void) | undefined {
+function actOf(
+  event: KeyboardEvent,
+  { player, mark, toMark, marks }: ClipKeyActs,
+  beginHold: (frames: number) => void,
+): (() => void) | undefined {
+  const step = stepOf(event);
+  if (step !== 0) return () => beginHold(step);
   const { look } = player;
-  const far = event.shiftKey ? 10 : 1;
   const speeds = SPEEDS.indexOf(player.speed);
   const toSpeed = (place: number) => () => player.setSpeed(SPEEDS[place] ?? player.speed);
   const pan = (x: number, y: number) => () => look((view) => panBy(view, x * PAN_STEP, y * PAN_STEP));
-  const acts: [string, (() => void) | undefined][] = [
+  const keys: [string, (() => void) | undefined][] = [
     [" ", player.toggle],
-    ["ArrowLeft", () => player.step(-far)],
-    ["ArrowRight", () => player.step(far)],
     ["j", toMark && (() => toMark(-1))],
     ["k", toMark && (() => toMark(1))],
     ["+", () => look((view) => zoomAt(view, ZOOM_STEP))],
@@ -46,6 +62,7 @@ function actOf(event: KeyboardEvent, { player, mark, toMark }: ClipKeyActs): (()
     ["[", toSpeed(speeds + 1)],
     ["]", toSpeed(speeds - 1)],
     ["m", () => look(mirrored)],
+    ["l", () => loopFromHere(player, marks)],
     ["Alt ArrowLeft", pan(1, 0)],
     ["Alt ArrowRight", pan(-1, 0)],
     ["Alt ArrowUp", pan(0, 1)],
@@ -53,25 +70,36 @@ function actOf(event: KeyboardEvent, { player, mark, toMark }: ClipKeyActs): (()
   ];
   const key = event.key === "=" ? "+" : event.key;
   if (!event.altKey && /^[1-6]$/.test(key)) return mark && (() => mark(Number(key) - 1));
-  return new Map(acts).get(event.altKey ? `Alt ${key}` : key);
+  return new Map(keys).get(event.altKey ? `Alt ${key}` : key);
 }
 
-/** Whether a key was for the clip; what it does is done. */
-function pressed(event: KeyboardEvent, acts: ClipKeyActs): boolean {
-  const act = actOf(event, acts);
-  act?.();
-  return act !== undefined;
+/** Of most keys only the press counts; a held step goes on by itself. */
+function isMoreWhenHeld({ key, altKey }: KeyboardEvent): boolean {
+  return altKey || ["+", "=", "-"].includes(key);
 }
 
 /** Lets the keyboard drive the clip while it is on the screen. */
 export function useClipKeys(acts: ClipKeyActs): void {
   const latest = useRef(acts);
   latest.current = acts;
+  const hold = useHold((frames) => latest.current.player.step(frames));
   useEffect(() => {
-    const listen = (event: KeyboardEvent) => {
-      if (!isKeyTaken(event, { isAltFree: true }) && pressed(event, latest.current)) event.preventDefault();
+    const press = (event: KeyboardEvent) => {
+      const act = isKeyTaken(event, { isAltFree: true })
+        ? undefined
+        : actOf(event, latest.current, hold.begin);
+      if (!act) return;
+      event.preventDefault();
+      if (!event.repeat || isMoreWhenHeld(event)) act();
     };
-    window.addEventListener("keydown", listen);
-    return () => window.removeEventListener("keydown", listen);
-  }, []);
+    const release = (event: KeyboardEvent) => {
+      if (event.key.startsWith("Arrow")) hold.end();
+    };
+    window.addEventListener("keydown", press);
+    window.addEventListener("keyup", release);
+    return () => {
+      window.removeEventListener("keydown", press);
+      window.removeEventListener("keyup", release);
+    };
+  }, [hold]);
 }

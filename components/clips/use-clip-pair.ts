@@ -77,6 +77,10 @@ function driving(
       lead.toggle();
       if (!other.isPlaying) other.toggle();
     },
+    setLoop: (loop) => {
+      lead.setLoop(loop);
+      other.setLoop(loop && { from: otherAt(loop.from), to: otherAt(loop.to) });
+    },
     setSpeed: (speed) => {
       lead.setSpeed(speed);
       other.setSpeed(speed);

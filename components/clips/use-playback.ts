@@ -37,6 +37,10 @@ export function usePlayback({ video, stepping, frame, last, isPlaying }: Played)
     video.playbackRate = speed;
   }, [video, speed]);
 
+  // Another clip has other moments.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: it is the change of the clip that matters
+  useEffect(() => setLoop(null), [video]);
+
   useEffect(() => {
     if (!isPlaying) stepping?.stop();
   }, [isPlaying, stepping]);

@@ -1,6 +1,7 @@
 "use client";
 import Link from "next/link";
 import { useRouter } from "next/navigation";
+import type { MarkedFrames } from "@/components/clips/event-strip";
 import { Player } from "@/components/clips/player";
 import { filmFacts } from "@/components/clips/player-state";
 import { useClipKeys } from "@/components/clips/use-clip-keys";
@@ -75,6 +76,7 @@ function Both({ compare, newer, older }: BothProps) {
   };
   useClipKeys({
     player: pair.newer,
+    marks: newMarks,
     toMark: (direction) => {
       const frame = markedBeside(newMarks, newPlayer.wanted, direction);
       if (frame !== undefined) pair.newer.show(frame);
@@ -84,8 +86,22 @@ function Both({ compare, newer, older }: BothProps) {
     <>
       <Choices compare={compare} newer={newer} older={older} />
       <div className={check.clips}>
-        <Side word="Old" clip={older} pair={pair} player={pair.older} drawing={compare.drawing} />
-        <Side word="New" clip={newer} pair={pair} player={pair.newer} drawing={compare.drawing} />
+        <Side
+          word="Old"
+          clip={older}
+          pair={pair}
+          player={pair.older}
+          marks={oldMarks}
+          drawing={compare.drawing}
+        />
+        <Side
+          word="New"
+          clip={newer}
+          pair={pair}
+          player={pair.newer}
+          marks={newMarks}
+          drawing={compare.drawing}
+        />
       </div>
       <CheckTogether pair={pair} />
       <Section
@@ -151,10 +167,11 @@ interface SideProps {
   clip: ClipView;
   pair: ClipPair;
   player: ClipPlayer;
+  marks: MarkedFrames;
   drawing: CompareView["drawing"];
 }
 
-function Side({ word, clip, player, drawing }: SideProps) {
+function Side({ word, clip, player, marks, drawing }: SideProps) {
   const filmed = clip.filmedOn === null ? "" : `, ${dayInWords(clip.filmedOn)}`;
   return (
     <div className={check.side}>
@@ -165,6 +182,7 @@ function Side({ word, clip, player, drawing }: SideProps) {
         isLabelShown
         isCompact
         state={filmFacts(clip, drawing)}
+        marks={marks}
       />
       <p className={styles.facts}>
         {clipFacts(clip)

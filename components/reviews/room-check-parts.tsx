@@ -64,6 +64,7 @@ export function CheckSide(props: CheckSideProps) {
         isLabelShown
         isCompact
         state={filmFacts(clip, drawing)}
+        marks={marks}
       />
       <p className={styles.facts}>
         {clipFacts(clip)

@@ -52,6 +52,7 @@ export function RoomCheck({ room, replies }: { room: RoomView; replies: Clips })
   };
   useClipKeys({
     player: pair.newer,
+    marks: newMarks,
     mark: (at) => {
       const event = DELIVERY_EVENTS[at];
       if (event) draft.change((now) => markEvent(now, newer.clip.id, event, newer.player.inHand));

@@ -39,7 +39,12 @@ export function RoomClip(props: RoomClipProps) {
           onChange={onClip}
         />
       ) : null}
-      <Player player={player} label={`${clipName(clip, clips)} clip`} state={filmFacts(clip, drawing)} />
+      <Player
+        player={player}
+        label={`${clipName(clip, clips)} clip`}
+        state={filmFacts(clip, drawing)}
+        marks={marks}
+      />
       <p className={styles.facts}>
         {[...(clips.length > 1 ? [] : [clipName(clip).toLowerCase()]), ...clipFacts(clip)].map((fact) => (
           <span key={fact}>{fact}</span>

@@ -25,6 +25,7 @@ export function RoomReading({ room, clips }: { room: RoomView; clips: readonly [
   const open = room.corrections.filter((each) => isOpen(each.state));
   useClipKeys({
     player,
+    marks,
     toMark: (direction) => {
       const frame = markedBeside(marks, player.wanted, direction);
       if (frame !== undefined) player.show(frame);

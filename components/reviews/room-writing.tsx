@@ -39,6 +39,7 @@ export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [
 
   useClipKeys({
     player,
+    marks,
     mark: (at) => {
       const event = DELIVERY_EVENTS[at];
       if (event && player.picture === "ready") change((now) => markEvent(now, clip.id, event, player.inHand));

@@ -14,3 +14,24 @@ export function loopAround(marks: readonly number[], frame: number, count: numbe
   const from = Math.max(0, ...marks.filter((mark) => mark <= frame && mark < count - 1));
   return { from, to: Math.min(count - 1, ...marks.filter((mark) => mark > Math.max(frame, from))) };
 }
+
+/** What a loop is laid on. */
+interface LoopedPlayer {
+  loop: LoopSpan | null;
+  setLoop: (loop: LoopSpan | null) => void;
+  wanted: number;
+  isPlaying: boolean;
+  toggle: () => void;
+  clip: { frameTimesMs: readonly number[] };
+}
+
+/** Plays round the frame on the picture over and over, or no longer. */
+export function loopFromHere(player: LoopedPlayer, marks: Partial<Record<string, number>> = {}): void {
+  if (player.loop) {
+    player.setLoop(null);
+    return;
+  }
+  const frames = Object.values(marks).filter((frame) => frame !== undefined);
+  player.setLoop(loopAround(frames, player.wanted, player.clip.frameTimesMs.length));
+  if (!player.isPlaying) player.toggle();
+}

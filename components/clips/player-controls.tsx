@@ -1,0 +1,117 @@
+"use client";
+import { useState } from "react";
+import { Button } from "react-aria-components/Button";
+import { Radio, RadioGroup } from "react-aria-components/RadioGroup";
+import { ToggleButton } from "react-aria-components/ToggleButton";
+import { joinClasses } from "@/components/ui/join-classes";
+import type { MarkedFrames } from "./event-strip";
+import { secondsInWords } from "./frame-table";
+import styles from "./player-controls.module.css";
+import { PlayerViews } from "./player-views";
+import { ControlSign } from "./stage/control-sign";
+import { useHold } from "./stage/use-hold";
+import type { ClipPlayer } from "./use-clip-player";
+import { SPEEDS, type Speed } from "./use-playback";
+
+const SPEED_WORDS: Record<Speed, string> = { 1: "1", 0.5: "1/2", 0.25: "1/4", 0.125: "1/8" };
+
+/** What {@link PlayerControls} take. */
+export interface PlayerControlsProps {
+  player: ClipPlayer;
+  /** The marked moments, for what is played over and over; none without them. */
+  marks?: MarkedFrames | undefined;
+}
+
+/** What moves a clip: the scale of frames, steps, play, speed, and how the picture is looked at. */
+export function PlayerControls({ player, marks }: PlayerControlsProps) {
+  const { clip, wanted } = player;
+  const [areViewsOpen, setViewsOpen] = useState(false);
+  const isOff = player.picture !== "ready";
+  const last = clip.frameTimesMs.length - 1;
+  const time = secondsInWords(clip.frameTimesMs[wanted] ?? 0);
+  return (
+    <div className={styles.controls}>
+      <input
+        type="range"
+        className={styles.scrub}
+        min={0}
+        max={last}
+        value={wanted}
+        disabled={isOff}
+        aria-label="Frame"
+        aria-valuetext={`frame ${wanted + 1} of ${last + 1}, ${time}`}
+        onChange={(event) => player.show(Number(event.target.value))}
+      />
+      <Steps player={player} isOff={isOff} />
+      <p className={styles.place}>
+        <span>
+          frame <b>{wanted + 1}</b> / {last + 1}
+        </span>
+        <span>{time}</span>
+        {player.isExact ? null : <span className={styles.near}>nearest picture</span>}
+      </p>
+      <Speeds player={player} />
+      <ToggleButton
+        className={joinClasses(styles.key, styles.more)}
+        isSelected={areViewsOpen}
+        onChange={setViewsOpen}
+        aria-label="More: zoom, mirror, loop"
+      >
+        <ControlSign path="M3.5 8h.01M8 8h.01M12.5 8h.01" />
+      </ToggleButton>
+      <PlayerViews player={player} marks={marks} isOpen={areViewsOpen} />
+    </div>
+  );
+}
+
+function Steps({ player, isOff }: { player: ClipPlayer; isOff: boolean }) {
+  const { isPlaying } = player;
+  const hold = useHold(player.step);
+  const stepping = (by: -1 | 1) => ({
+    className: joinClasses(styles.key),
+    isDisabled: isOff,
+    onPressStart: () => hold.begin(by),
+    onPressEnd: hold.end,
+  });
+  return (
+    <div className={styles.steps}>
+      <Button {...stepping(-1)} aria-label="One frame back">
+        <ControlSign path="M10 4L6 8l4 4M5 4v8" />
+      </Button>
+      <Button
+        className={joinClasses(styles.key, styles.play)}
+        isDisabled={isOff}
+        onPress={player.toggle}
+        aria-label={isPlaying ? "Stop" : "Play"}
+      >
+        <ControlSign path={isPlaying ? "M5.5 4v8M10.5 4v8" : "M5.5 3.5L12 8l-6.5 4.5z"} />
+      </Button>
+      <Button {...stepping(1)} aria-label="One frame on">
+        <ControlSign path="M6 4l4 4-4 4M11 4v8" />
+      </Button>
+    </div>
+  );
+}
+
+function Speeds({ player }: { player: ClipPlayer }) {
+  return (
+    <RadioGroup
+      className={styles.speeds}
+      aria-label="Speed"
+      orientation="horizontal"
+      value={String(player.speed)}
+      onChange={(value) => player.setSpeed(Number(value) as Speed)}
+    >
+      {SPEEDS.map((speed) => (
+        <Radio
+          key={speed}
+          value={String(speed)}
+          className={styles.speed}
+          aria-label={`${SPEED_WORDS[speed]} speed`}
+        >
+          {SPEED_WORDS[speed]}
+        </Radio>
+      ))}
+    </RadioGroup>
+  );
+}
