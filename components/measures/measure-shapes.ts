@@ -56,7 +56,9 @@ function numbersOf(part: Part): readonly number[] {
 }
 
 function shapesOf(part: Part, points: readonly MeasuredPoint[], size: PictureSize): MarkShape[] {
-  const places = numbersOf(part).flatMap((number): Place[] => points[number] ?? []);
+  const places = numbersOf(part).flatMap((number): readonly Place[] =>
+    points[number] ? [points[number]] : [],
+  );
   const [from, to] = places;
   if (!from || !to) return [];
   if ("guide" in part) return guideShapes({ guide: part.guide, points: places, text: "" }, size);
