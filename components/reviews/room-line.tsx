@@ -1,5 +1,5 @@
 "use client";
-import { type KeyboardEvent, useId, useState } from "react";
+import { type KeyboardEvent, useEffect, useId, useRef, useState } from "react";
 import { ToggleButton } from "react-aria-components/ToggleButton";
 import { ToggleButtonGroup } from "react-aria-components/ToggleButtonGroup";
 import styles from "./room-line.module.css";
@@ -121,8 +121,13 @@ interface ChoicesProps {
 }
 
 function Choices({ id, choices, active, isOpen, onChoose }: ChoicesProps) {
+  const list = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (isOpen) list.current?.scrollIntoView({ block: "nearest" });
+  }, [isOpen]);
   return (
     <div
+      ref={list}
       id={`${id}-list`}
       role="listbox"
       aria-label="What fits"
