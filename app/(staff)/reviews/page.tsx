@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { Queue } from "@/components/queue/queue";
 import { QUEUE_PARTS } from "@/components/queue/round-acts";
+import { LinkButton } from "@/components/ui/link-button";
 import { pageNowMs, read } from "@/server/api/page-caller";
 
 export const metadata: Metadata = { title: "Reviews" };
@@ -17,6 +18,11 @@ export default async function ReviewsPage({
   const isCoach = me.roles.includes("coach");
   const part = QUEUE_PARTS.find((each) => each === show) ?? (isCoach ? "mine" : "all");
   return (
-    <Queue {...queue} viewer={{ personId: me.personId, isCoach }} part={part} nowMs={await pageNowMs()} />
+    <>
+      <Queue {...queue} viewer={{ personId: me.personId, isCoach }} part={part} nowMs={await pageNowMs()} />
+      <LinkButton variant="link" href="/reviews/measure-again">
+        How sure are our measures?
+      </LinkButton>
+    </>
   );
 }

@@ -92,6 +92,11 @@ export function valueInWords(kind: MeasureKind, value: number): string {
   return `${shown === "-0" ? "0" : shown.replace("-", "−")}${sign}`;
 }
 
+/** The bare number and the side it lies to. @example valueWithSide("trunk_tilt_forward", -4.2) // "4° away from the plate" */
+export function valueWithSide(kind: MeasureKind, value: number): string {
+  return [valueInWords(kind, value), sideOf(kind, value)].filter((part) => part !== "").join(" ");
+}
+
 /** An error as it follows the sign ±, without a unit but for times. */
 export function marginInWords(unit: MeasureUnit, { plusMinus }: Pick<ErrorFigure, "plusMinus">): string {
   const { rounded, least } = WRITTEN[unit];

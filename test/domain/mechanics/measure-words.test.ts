@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { MeasureError } from "@/server/domain/mechanics/measure-error";
-import { measureInWords, valueInWords } from "@/server/domain/mechanics/measure-value";
+import { measureInWords, valueInWords, valueWithSide } from "@/server/domain/mechanics/measure-value";
 
 describe("a measure in words", () => {
   const figure = (plusMinus: number, isEnough = true) => ({
@@ -35,5 +35,8 @@ describe("a measure in words", () => {
   it("tells a bare value without its side", () => {
     expect(valueInWords("trunk_tilt_forward", -4.2)).toBe("4°");
     expect(valueInWords("glove_height", -0.2)).toBe("0 %");
+    expect(valueWithSide("trunk_tilt_forward", -4.2)).toBe("4° away from the plate");
+    expect(valueWithSide("trunk_tilt_forward", 0.2)).toBe("0°");
+    expect(valueWithSide("stride_length", 82)).toBe("82 %");
   });
 });
