@@ -40,7 +40,7 @@ function Refused({ tools, sentence }: { tools: PictureTools; sentence: string })
 
 function Hold({ tools, from }: { tools: PictureTools; from: number }) {
   const { player, endHold, putDown, room, clip } = tools;
-  const held = { kind: "finish_hold", points: [], frame: from, untilFrame: player.inHand } as const;
+  const held = { kind: "finish_hold" as const, points: [], frame: from, untilFrame: player.inHand };
   const isBefore = player.inHand < from;
   return (
     <section className={styles.bar} aria-label={MEASURES.finish_hold.words}>
@@ -110,18 +110,22 @@ function GuideBar({ tools, tool, points }: GuideBarProps) {
   return (
     <PlacingBar hand={points} title={GUIDE_WORDS[tool.guide]}>
       {row && tool.guide === "note" ? (
-        <TextField
-          label="A few words"
-          value={row.text}
-          maxLength={DRAFT_LIMITS.markTextLength}
-          autoFocus
-          onChange={(text) =>
-            tools.change({ of: "marks", id: row.id, act: "words", before: row, after: { ...row, text } })
-          }
-          onKeyDown={(event) => {
-            if (event.key === "Enter" || event.key === "Escape") tools.putDown();
+        <form
+          onSubmit={(event) => {
+            event.preventDefault();
+            tools.putDown();
           }}
-        />
+        >
+          <TextField
+            label="A few words"
+            value={row.text}
+            maxLength={DRAFT_LIMITS.markTextLength}
+            autoFocus
+            onChange={(text) =>
+              tools.change({ of: "marks", id: row.id, act: "words", before: row, after: { ...row, text } })
+            }
+          />
+        </form>
       ) : null}
     </PlacingBar>
   );

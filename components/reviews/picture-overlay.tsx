@@ -9,6 +9,7 @@ import { MeasuresDrawn } from "@/components/measures/measures-drawn";
 import { PointsOverlay } from "@/components/measures/points-overlay";
 import type { PointsInHand } from "@/components/measures/use-points-in-hand";
 import type { MeasuredPoint } from "@/server/domain/reviews/draft";
+import { PictureSent } from "./picture-sent";
 import { measureOutcome } from "./picture-words";
 import type { PictureTools } from "./use-picture-tools";
 
@@ -20,9 +21,10 @@ export function PictureOverlay({ tools, stage }: { tools: PictureTools; stage: S
   const measures = draft.document.measures
     .filter(isOther)
     .map((row) => ({ ...row, words: measureOutcome(row, { room, clip }) }));
-  const marks = [...room.marks, ...draft.document.marks].filter(isOther);
+  const marks = draft.document.marks.filter(isOther);
   return (
     <>
+      <PictureSent room={room} clipId={clip.id} frame={player.frame} stage={stage} />
       <MeasuresDrawn measures={measures} frame={player.frame} stage={stage} />
       <MarksDrawn marks={marks} frame={player.frame} stage={stage} />
       {points ? <BeingMade tools={tools} hand={points} stage={stage} /> : null}

@@ -2,7 +2,7 @@
 import { useState } from "react";
 import { EventStrip, type MarkedFrames } from "@/components/clips/event-strip";
 import { KeyList } from "@/components/clips/key-list";
-import { Player } from "@/components/clips/player";
+import { Player, type PlayerProps } from "@/components/clips/player";
 import { filmFacts } from "@/components/clips/player-state";
 import type { ClipPair } from "@/components/clips/use-clip-pair";
 import { RadioChoice } from "@/components/ui/radio-choice";
@@ -13,14 +13,22 @@ import type { DeliveryEvent, Phase } from "@/server/domain/mechanics/delivery";
 import { VERDICT_WORDS } from "@/server/domain/reviews/correction-state";
 import type { CheckDraft } from "@/server/domain/reviews/draft";
 import { dayInWords } from "@/server/domain/time/words";
+import { CheckpointTools } from "./checkpoint-tools";
 import { clipFacts, clipName } from "./clip-words";
+import { PictureActs } from "./picture-acts";
+import { PictureBar } from "./picture-bar";
+import { PictureList } from "./picture-list";
+import { PictureOverlay } from "./picture-overlay";
 import styles from "./room.module.css";
 import check from "./room-check.module.css";
+import { isHandTaken } from "./room-clip";
 import { judge, markEvent } from "./room-edits";
 import { RoomOutline } from "./room-outline";
+import outline from "./room-outline.module.css";
 import { offered } from "./room-recap";
 import { RoomTimeBase } from "./room-time-base";
 import type { ClipInHand } from "./use-clip-in-hand";
+import type { PictureTools } from "./use-picture-tools";
 import type { RoomDraft } from "./use-room-draft";
 
 /** What a {@link CheckSide} takes. */
@@ -34,11 +42,14 @@ export interface CheckSideProps {
   drawing: RoomView["drawing"];
   /** Opens a moment on both clips. */
   onOpen: (event: DeliveryEvent) => void;
+  /** The means to measure and to draw on it; where there are none, `overlay` shows what was. */
+  tools?: PictureTools;
+  overlay?: PlayerProps["overlay"];
 }
 
 /** One of the two clips with its strip of moments. */
 export function CheckSide(props: CheckSideProps) {
-  const { word, inHand, clips, pair, marks, draft, drawing, onOpen } = props;
+  const { word, inHand, clips, pair, marks, draft, drawing, onOpen, tools, overlay } = props;
   const { clip, player, goTo } = inHand;
   const driven = word === "Old" ? pair.older : pair.newer;
   const filmed = clip.filmedOn === null ? "" : `, ${dayInWords(clip.filmedOn)}`;
@@ -65,6 +76,8 @@ export function CheckSide(props: CheckSideProps) {
         isCompact
         state={filmFacts(clip, drawing)}
         marks={marks}
+        isHandTaken={isHandTaken(tools)}
+        overlay={tools ? (stage) => <PictureOverlay tools={tools} stage={stage} /> : overlay}
       />
       <p className={styles.facts}>
         {clipFacts(clip)
@@ -74,14 +87,19 @@ export function CheckSide(props: CheckSideProps) {
           ))}
         {clip.note ? <span>“{clip.note}”</span> : null}
       </p>
-      <EventStrip
-        player={player}
-        marks={marks}
-        capturedFps={clip.capturedFps}
-        onMark={(event, frame) => draft.change((now) => markEvent(now, clip.id, event, frame))}
-        onOpen={onOpen}
-      />
-      <RoomTimeBase clip={clip} marks={marks} mayChange />
+      <div>
+        {tools ? <PictureBar tools={tools} /> : null}
+        <EventStrip
+          player={player}
+          marks={marks}
+          capturedFps={clip.capturedFps}
+          onMark={(event, frame) => draft.change((now) => markEvent(now, clip.id, event, frame))}
+          onOpen={onOpen}
+        />
+        {tools ? <PictureActs tools={tools} /> : null}
+        {tools ? <PictureList tools={tools} /> : null}
+        <RoomTimeBase clip={clip} marks={marks} mayChange />
+      </div>
     </div>
   );
 }
@@ -107,8 +125,9 @@ export function JudgeNew(props: {
   draft: RoomDraft<"check">;
   newer: ClipInHand;
   marks: MarkedFrames;
+  tools: PictureTools;
 }) {
-  const { room, draft, newer, marks } = props;
+  const { room, draft, newer, marks, tools } = props;
   const { clip, player } = newer;
   const [phase, setPhase] = useState<Phase | null>(null);
   return (
@@ -127,6 +146,11 @@ export function JudgeNew(props: {
         onScore={(checkpoint, score) =>
           draft.change((now) => judge(now, checkpoint.id, { clipId: clip.id, frame: player.inHand }, score))
         }
+        under={(checkpoint) => (
+          <div className={outline.acts}>
+            <CheckpointTools checkpoint={checkpoint} tools={tools} />
+          </div>
+        )}
       />
     </Section>
   );

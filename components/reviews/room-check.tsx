@@ -11,6 +11,7 @@ import { DELIVERY_EVENTS, type DeliveryEvent } from "@/server/domain/mechanics/d
 import { isOpen } from "@/server/domain/reviews/correction-state";
 import { DRAFT_LIMITS, EMPTY_CHECK_DRAFT } from "@/server/domain/reviews/draft";
 import { asTheDeliveryRuns } from "@/server/domain/reviews/recap";
+import { PictureSent } from "./picture-sent";
 import styles from "./room.module.css";
 import check from "./room-check.module.css";
 import { CheckSide, CheckSummary, CheckTogether, JudgeNew } from "./room-check-parts";
@@ -21,6 +22,7 @@ import { RoomSend } from "./room-send";
 import { RoomStatus } from "./room-status";
 import { RoomVerdict } from "./room-verdict";
 import { markedBeside, useClipInHand } from "./use-clip-in-hand";
+import { usePictureTools } from "./use-picture-tools";
 import { useRoomDraft } from "./use-room-draft";
 
 type Clips = readonly [ClipView, ...ClipView[]];
@@ -62,6 +64,7 @@ export function RoomCheck({ room, replies }: { room: RoomView; replies: Clips })
       if (frame !== undefined) pair.newer.show(frame);
     },
   });
+  const tools = usePictureTools({ room, draft, ...newer, player: pair.newer, events: newMarks });
   const side = { draft, drawing: room.drawing, onOpen: openMoment };
   const verdict = { draft, zone: room.zone, clips: room.clips, newer: newer.player };
 
@@ -97,8 +100,11 @@ export function RoomCheck({ room, replies }: { room: RoomView; replies: Clips })
           clips={oldest ? [oldest, ...others] : replies}
           pair={pair}
           marks={oldMarks}
+          overlay={(stage) => (
+            <PictureSent {...{ room, stage }} clipId={older.clip.id} frame={older.player.frame} />
+          )}
         />
-        <CheckSide {...side} word="New" inHand={newer} clips={replies} pair={pair} marks={newMarks} />
+        <CheckSide {...{ ...side, pair, tools }} word="New" inHand={newer} clips={replies} marks={newMarks} />
       </div>
       <CheckTogether pair={pair} />
       <Section title="Did each correction take?" count={open.length}>
@@ -115,7 +121,7 @@ export function RoomCheck({ room, replies }: { room: RoomView; replies: Clips })
           </details>
         ) : null}
       </Section>
-      <JudgeNew room={room} draft={draft} newer={newer} marks={newMarks} />
+      <JudgeNew room={room} draft={draft} newer={newer} marks={newMarks} tools={tools} />
       <Section title="A word on the whole">
         <TextArea
           label="Your own word, read after the verdicts"

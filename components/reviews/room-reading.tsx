@@ -8,6 +8,7 @@ import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import type { ClipView, RoomView } from "@/server/api/reviews/shapes";
 import { isOpen } from "@/server/domain/reviews/correction-state";
+import { PictureSent } from "./picture-sent";
 import styles from "./room.module.css";
 import { RoomClip } from "./room-clip";
 import { marksOn } from "./room-edits";
@@ -42,6 +43,7 @@ export function RoomReading({ room, clips }: { room: RoomView; clips: readonly [
           drawing={room.drawing}
           mayGivePoster={room.isCoach}
           onClip={(clipId) => goTo(clipId)}
+          overlay={(stage) => <PictureSent {...{ room, stage }} clipId={clip.id} frame={player.frame} />}
         />
         <div>
           <RoomSent room={room} onOpen={goTo} />

@@ -7,6 +7,7 @@ import { DELIVERY_EVENTS, type Phase } from "@/server/domain/mechanics/delivery"
 import { isOpen } from "@/server/domain/reviews/correction-state";
 import { EMPTY_REVIEW_DRAFT } from "@/server/domain/reviews/draft";
 import { recapInWords } from "@/server/domain/reviews/recap";
+import { CheckpointTools } from "./checkpoint-tools";
 import styles from "./room.module.css";
 import { RoomClip } from "./room-clip";
 import { RoomDraftProblems } from "./room-draft-problems";
@@ -22,6 +23,7 @@ import { RoomStillOpen } from "./room-still-open";
 import { UnderCheckpoint } from "./room-under";
 import { RoomUsual } from "./room-usual";
 import { markedBeside, useClipInHand } from "./use-clip-in-hand";
+import { usePictureTools } from "./use-picture-tools";
 import { useRoomDraft } from "./use-room-draft";
 import { useSaying } from "./use-saying";
 
@@ -36,6 +38,7 @@ export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [
   const open = room.corrections.filter((each) => isOpen(each.state));
   const place = { clipId: clip.id, frame: player.inHand };
   const saying = useSaying({ room, clips, draft, clip, place, phase, setPhase });
+  const tools = usePictureTools({ room, draft, clip, player, events: marks });
 
   useClipKeys({
     player,
@@ -61,7 +64,7 @@ export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [
       </div>
       <div className={styles.room}>
         <RoomClip
-          {...{ player, clip, clips, marks }}
+          {...{ player, clip, clips, marks, tools }}
           drawing={room.drawing}
           mayGivePoster={room.isCoach}
           onClip={(clipId) => goTo(clipId)}
@@ -87,6 +90,7 @@ export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [
                 <UnderCheckpoint
                   {...{ checkpoint, draft, recap, saying, place, goTo }}
                   maxOpen={room.maxOpen}
+                  tools={<CheckpointTools checkpoint={checkpoint} tools={tools} />}
                 />
               )}
             />
