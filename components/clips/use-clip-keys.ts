@@ -4,7 +4,7 @@ import type { MarkedFrames } from "./event-strip";
 import { isKeyTaken } from "./is-key-taken";
 import { loopFromHere } from "./stage/loop-span";
 import { mirrored, PAN_STEP, panBy, wholeAgain, ZOOM_STEP, zoomAt } from "./stage/stage-view";
-import { useHold } from "./stage/use-hold";
+import { type Hold, useHold } from "./stage/use-hold";
 import type { ClipPlayer } from "./use-clip-player";
 import { SPEEDS } from "./use-playback";
 
@@ -44,10 +44,10 @@ function stepOf({ key, altKey, shiftKey }: KeyboardEvent): number {
 function actOf(
   event: KeyboardEvent,
   { player, mark, toMark, marks }: ClipKeyActs,
-  beginHold: (frames: number) => void,
+  hold: Hold,
 ): (() => void) | undefined {
   const step = stepOf(event);
-  if (step !== 0) return () => beginHold(step);
+  if (step !== 0) return () => (event.repeat ? hold.goOn(step) : player.step(step));
   const { look } = player;
   const speeds = SPEEDS.indexOf(player.speed);
   const toSpeed = (place: number) => () => player.setSpeed(SPEEDS[place] ?? player.speed);
@@ -68,15 +68,13 @@ function actOf(
     ["Alt ArrowUp", pan(0, 1)],
     ["Alt ArrowDown", pan(0, -1)],
   ];
-  const key = event.key === "=" ? "+" : event.key;
+  const key = event.key === "=" ? "+" : event.key.length === 1 ? event.key.toLowerCase() : event.key;
   if (!event.altKey && /^[1-6]$/.test(key)) return mark && (() => mark(Number(key) - 1));
   return new Map(keys).get(event.altKey ? `Alt ${key}` : key);
 }
 
-/** Of most keys only the press counts; a held step goes on by itself. */
-function isMoreWhenHeld({ key, altKey }: KeyboardEvent): boolean {
-  return altKey || ["+", "=", "-"].includes(key);
-}
+/** Of most keys only the press counts. */
+const isMoreWhenHeld = ({ key }: KeyboardEvent): boolean => /^([-+=]|Arrow.+)$/.test(key);
 
 /** Lets the keyboard drive the clip while it is on the screen. */
 export function useClipKeys(acts: ClipKeyActs): void {
@@ -85,9 +83,7 @@ export function useClipKeys(acts: ClipKeyActs): void {
   const hold = useHold((frames) => latest.current.player.step(frames));
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
-      const act = isKeyTaken(event, { isAltFree: true })
-        ? undefined
-        : actOf(event, latest.current, hold.begin);
+      const act = isKeyTaken(event, { isAltFree: true }) ? undefined : actOf(event, latest.current, hold);
       if (!act) return;
       event.preventDefault();
       if (!event.repeat || isMoreWhenHeld(event)) act();

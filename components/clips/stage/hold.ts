@@ -19,12 +19,13 @@ export function stepsHeld(heldMs: number): number {
 
 /**
  * Steps once now, and on for as long as it is not ended.
+ * @param isGoing true for a press that is known to be a hold: its first step has been done, and it goes on at once
  * @returns what ends it
  */
-export function startHold(step: (steps: number) => void): () => void {
-  const startMs = performance.now();
+export function startHold(step: (steps: number) => void, isGoing = false): () => void {
+  const startMs = performance.now() - (isGoing ? HOLD_MS : 0);
   let done = 1;
-  step(1);
+  if (!isGoing) step(1);
   let redraw = requestAnimationFrame(goOn);
   function goOn(nowMs: number) {
     const due = stepsHeld(nowMs - startMs) - done;

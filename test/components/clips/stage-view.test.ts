@@ -21,7 +21,7 @@ const acts = fc.array(
   ),
 );
 
-function after(done: typeof acts extends fc.Arbitrary<infer Acts> ? Acts : never): StageView {
+function viewAfter(done: typeof acts extends fc.Arbitrary<infer Acts> ? Acts : never): StageView {
   return done.reduce<StageView>((view, act) => {
     if (act.kind === "zoom") return zoomAt(view, act.factor, act);
     return act.kind === "pan" ? panBy(view, act.x, act.y) : mirrored(view);
@@ -48,7 +48,7 @@ describe("a picture on its stage", () => {
   it("is never smaller than whole nor larger than eight times, and never leaves the edge of its stage", () => {
     fc.assert(
       fc.property(acts, (done) => {
-        const view = after(done);
+        const view = viewAfter(done);
         expect(view.zoom).toBeGreaterThanOrEqual(1);
         expect(view.zoom).toBeLessThanOrEqual(MAX_ZOOM);
         const far = (view.zoom - 1) / 2 + 1e-9;
@@ -73,7 +73,7 @@ describe("a picture on its stage", () => {
   it("shows the same place in the middle when it is mirrored, and is as it was when mirrored again", () => {
     fc.assert(
       fc.property(acts, (done) => {
-        const view = after(done);
+        const view = viewAfter(done);
         const middle = (one: StageView) => placeInPicture(boxOf(one), SIZE, one.isMirrored, 200, 100);
         expect(middle(mirrored(view)).x).toBeCloseTo(middle(view).x, 6);
         expect(mirrored(mirrored(view))).toEqual(view);
