@@ -6,7 +6,7 @@ export interface Figure {
   name: string;
   value: number;
   /** `redraws` of the screen; `%` of a whole. */
-  unit: "times" | "ms" | "redraws" | "%";
+  unit: "times" | "ms" | "s" | "redraws" | "%";
   target: number;
   ok: boolean;
 }

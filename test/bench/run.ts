@@ -6,10 +6,13 @@ import { measureBoard } from "./board";
 import type { Figure } from "./measure";
 import { measurePlayer } from "./player";
 import { measureArms, measureClaims, measureCommits } from "./records";
+import { measureReview } from "./review";
 import { measureServing } from "./serving";
 
+const isForPrograms = process.argv.includes("--json");
 const folder = mkdtempSync(join(tmpdir(), "slabside-bench-"));
 try {
+  const review = await measureReview(folder);
   const figures: Figure[] = [
     await measureCommits(folder),
     await measureClaims(folder),
@@ -17,9 +20,10 @@ try {
     await measureServing(folder),
     ...(await measureBoard(folder)),
     ...(await measurePlayer(folder)),
+    ...review.figures,
   ];
   for (const figure of figures) {
-    if (process.argv.includes("--json")) console.log(JSON.stringify(figure));
+    if (isForPrograms) console.log(JSON.stringify(figure));
     else {
       const verdict = figure.ok ? "ok" : "over";
       console.log(
@@ -27,6 +31,7 @@ try {
       );
     }
   }
+  if (!isForPrograms) console.log(`\n${review.table}`);
   if (figures.some((figure) => !figure.ok)) process.exitCode = 1;
 } finally {
   rmSync(folder, { recursive: true, force: true });

@@ -18,13 +18,14 @@ test("a review of six findings is marked, written and sent by keys alone", async
   await coach.waitForURL(`**/reviews/${roundId}`);
   await expect(coach.getByRole("slider", { name: "Frame" })).toBeEnabled();
   const moments = eventFrames("first") as unknown as Moments;
-  const hands = await writeSixFindings(coach, {
+  const { hands, said } = await writeSixFindings(coach, {
     first_movement: moments.first_movement,
     peak_knee_height: moments.peak_knee_height,
     front_foot_contact: moments.front_foot_contact,
     ball_release: moments.ball_release,
     finish: moments.finish,
   });
+  expect(said).toHaveLength(6);
   expect(costOf(hands.acts).seconds).toBeLessThanOrEqual(90);
   await expectAccessible(coach);
   await guardian.goto(`/family/${family.athleteId}/rounds/${roundId}`);

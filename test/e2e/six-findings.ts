@@ -35,8 +35,14 @@ const FINDINGS = [
   { kind: "keep", moment: "finish", letters: "fb", name: "Finish balanced and held" },
 ] as const;
 
-/** Writes a whole review by keys alone in a room that is open, from the moments to its sending. @returns the hands */
-export async function writeSixFindings(page: Page, moments: Moments): Promise<Keyed> {
+/** A review as it was written: by which acts, and what it says, one finding a line. */
+export interface SixFindings {
+  hands: Keyed;
+  said: string[];
+}
+
+/** Writes a whole review by keys alone in a room that is open, from the moments to its sending. */
+export async function writeSixFindings(page: Page, moments: Moments): Promise<SixFindings> {
   const hands = new Keyed(page);
   await markMoments(page, hands, moments);
   for (const finding of FINDINGS) {
@@ -49,9 +55,20 @@ export async function writeSixFindings(page: Page, moments: Moments): Promise<Ke
   for (const { name } of FINDINGS.filter((each) => each.kind === "correction")) {
     await expect(dialog).toContainText(name);
   }
+  const said = wordsOf((await dialog.locator("p").last().textContent()) ?? "");
   await hands.command("Control+Enter");
   await expect(page.getByText("The review is with the family.")).toBeVisible();
-  return hands;
+  return { hands, said };
+}
+
+/** The coach's own words in a recap: what stands round them there is the academy's. */
+function wordsOf(recap: string): string[] {
+  return recap.split("\n").flatMap((line) => {
+    const [, keep] = line.match(/^- (.+) \([a-z -]+\)$/) ?? [];
+    const [, correction] = line.match(/^\d\. [^(]+\([a-z -]+\): (.+)$/) ?? [];
+    const words = keep ?? correction;
+    return words === undefined ? [] : [words];
+  });
 }
 
 async function markMoments(page: Page, hands: Keyed, moments: Moments) {
