@@ -18,6 +18,7 @@ import { buildTeam } from "./academy/teams";
 import { tellSeason } from "./academy/tell-season";
 import { chooseThemes } from "./academy/themes";
 import { buildEasyThrows, buildGames, buildLatestThrows, buildPlannedOutings } from "./academy/throws";
+import { buildUsualReviews } from "./academy/usual-reviews";
 import { type AcademyInput, newWorld, type World } from "./academy/world";
 import type { DemoClip } from "./demo-clip";
 
@@ -45,6 +46,7 @@ export function buildAcademy(input: AcademyInput): DemoAcademy {
   for (const athlete of athletes) tellOne(world, athlete, lately.get(athlete.id) ?? null, tales);
   for (const athlete of athletes) logLateGame(world, athlete);
   writeNotices(world, athletes);
+  buildUsualReviews(world);
   const acts = world.acts.sort((a, b) => a.atMs - b.atMs);
   return { rows: world.rows, acts, demoClips: inOrderOfUse(world) };
 }

@@ -17,6 +17,8 @@ const schema = z.object({
   MAIL_FROM: z.string().min(3).optional(),
   /** Free space in bytes that uploads never touch; without it 10 % of the disk, at most 5 GB. */
   UPLOAD_RESERVE_BYTES: z.coerce.number().int().min(0).optional(),
+  /** Where programs are looked for; a copy that every browser draws is made where `ffmpeg` is among them. */
+  PATH: z.string().default(""),
   LOG_LEVEL: z.enum(["debug", "info", "warn", "error", "silent"]).default("info"),
   /** A file that holds the time in epoch milliseconds; for tests, which move it by hand. */
   CLOCK_FILE: z.string().min(1).optional(),

@@ -46,6 +46,11 @@ function placesOf({ settings, counts, checkpoints }: Overview): Place[] {
       now: `${counted(checkpoints, "thing")} to look at in a delivery, with cues and drills`,
     },
     {
+      href: "/academy/templates",
+      label: "Usual reviews",
+      now: "What is usually said of a clip, by age, ready to be put on a slip",
+    },
+    {
       href: "/academy/books",
       label: "Rule books",
       now: "The limits that arms go by, with their sources, and which mound work counts",

@@ -16,7 +16,10 @@ import {
   EVENT_WORDS,
   PHASE_WORDS,
   type Phase,
+  viewsInWords,
 } from "@/server/domain/mechanics/delivery";
+import { GUIDE_WORDS, MARK_GUIDES, type MarkGuide } from "@/server/domain/mechanics/mark-guide";
+import { MEASURE_KINDS, MEASURES, type MeasureKind } from "@/server/domain/mechanics/measure-kind";
 import { COMMON_PRACTICE } from "@/server/domain/mechanics/source-names";
 import type { KeptCheckpoint } from "./kept-checkpoint";
 import { ViewsField, viewsOf } from "./views-field";
@@ -29,6 +32,8 @@ interface Words {
   cues: string[];
   drills: string[];
   source: string;
+  measure: MeasureKind | null;
+  guide: MarkGuide | null;
 }
 
 type Save = Words & ({ id: string; version: number } | { phase: Phase; event: DeliveryEvent });
@@ -48,6 +53,8 @@ function wordsOf(data: FormData): Words {
     cues: linesOf(data, "cues"),
     drills: linesOf(data, "drills"),
     source: textOf(data, "source"),
+    measure: MEASURE_KINDS.find((each) => each === textOf(data, "measure")) ?? null,
+    guide: MARK_GUIDES.find((each) => each === textOf(data, "guide")) ?? null,
   };
 }
 
@@ -150,6 +157,30 @@ function WordFields({ checkpoint }: { checkpoint: KeptCheckpoint | undefined }) 
         rows={3}
         isOptional
       />
+      <FormRow>
+        <SelectField
+          label="Can be measured as"
+          name="measure"
+          defaultValue={checkpoint?.measure ?? "none"}
+          options={[
+            { value: "none", label: "Judged only" },
+            ...MEASURE_KINDS.map((kind) => ({
+              value: kind,
+              label: MEASURES[kind].words,
+              hint: `from the ${viewsInWords(MEASURES[kind].views)}`,
+            })),
+          ]}
+        />
+        <SelectField
+          label="Shown best with"
+          name="guide"
+          defaultValue={checkpoint?.guide ?? "none"}
+          options={[
+            { value: "none", label: "No guide of its own" },
+            ...MARK_GUIDES.map((guide) => ({ value: guide, label: GUIDE_WORDS[guide] })),
+          ]}
+        />
+      </FormRow>
       <TextField
         label="Source"
         name="source"

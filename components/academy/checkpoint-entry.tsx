@@ -4,6 +4,8 @@ import { Disclosure } from "@/components/ui/disclosure";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import { CAMERA_VIEW_WORDS, EVENT_WORDS } from "@/server/domain/mechanics/delivery";
+import { GUIDE_WORDS } from "@/server/domain/mechanics/mark-guide";
+import { MEASURES } from "@/server/domain/mechanics/measure-kind";
 import styles from "./checkpoints-screen.module.css";
 import type { KeptCheckpoint } from "./kept-checkpoint";
 
@@ -35,6 +37,16 @@ export function CheckpointEntry({ checkpoint, onEdit }: { checkpoint: KeptCheckp
           </p>
           <Lines title="Cues" lines={checkpoint.cues} />
           <Lines title="Drills" lines={checkpoint.drills} />
+          {checkpoint.measure ? (
+            <p>
+              <b>Measured:</b> {MEASURES[checkpoint.measure].words}
+            </p>
+          ) : null}
+          {checkpoint.guide ? (
+            <p>
+              <b>Shown with:</b> {GUIDE_WORDS[checkpoint.guide]}
+            </p>
+          ) : null}
           <small>Source: {checkpoint.source}</small>
           <CommandProblem problem={set.problem} />
           {onEdit ? (

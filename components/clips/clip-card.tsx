@@ -16,6 +16,7 @@ import { cameraPlace } from "@/server/domain/mechanics/handedness";
 import type { ThrowingHand } from "@/server/domain/people/person";
 import styles from "./clip-card.module.css";
 import { type ClipItem, fieldOf, isUnderWay, progressInWords, type SaidOfClip } from "./clip-item";
+import { NoCopyNote } from "./no-copy-note";
 
 /** What a {@link ClipCard} takes. */
 export interface ClipCardProps {
@@ -52,6 +53,7 @@ export function ClipCard(props: ClipCardProps) {
         </div>
       </div>
       {item.standing === "refused" ? <Notice kind="refusal">{item.sentence}</Notice> : <Saying {...props} />}
+      <NoCopyNote conversion={item.conversion} />
     </li>
   );
 }

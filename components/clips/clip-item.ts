@@ -1,4 +1,5 @@
-import type { PitchType } from "@/server/domain/clips/clip";
+import type { FilmedSpeed } from "@/server/domain/clips/capture-rate";
+import type { ConversionState, PitchType } from "@/server/domain/clips/clip";
 import type { SendClipInput } from "@/server/domain/clips/send-clip";
 import type { CameraView } from "@/server/domain/mechanics/delivery";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
@@ -28,6 +29,8 @@ export interface ClipItem {
   /** Why it was refused. */
   sentence: string;
   clipId: string | null;
+  /** Where the copy stands that every browser draws; null where none is needed or nothing is known yet. */
+  conversion: ConversionState | null;
   pictureUrl: string | null;
 }
 
@@ -75,9 +78,11 @@ export const fieldOf = (place: number, field: keyof SaidOfClip) => `clip-${place
 export function missingOf(
   clips: readonly SaidOfClip[],
   filmedOn: CalendarDay | null,
+  filmedSpeed: FilmedSpeed | null,
 ): Record<string, string> {
   const missing: Record<string, string> = {};
   if (!filmedOn) missing.filmedOn = "Say on which day the clips were filmed.";
+  if (!filmedSpeed) missing.filmedSpeed = "Say how fast they were filmed, or that you don't know.";
   for (const [index, clip] of clips.entries()) {
     const which = clips.length === 1 ? "" : `Clip ${index + 1}: `;
     if (!clip.view) missing[fieldOf(index, "view")] = `${which}Say where the camera stood.`;

@@ -7,6 +7,7 @@ import {
   EVENT_WORDS,
   isApproximate,
 } from "@/server/domain/mechanics/delivery";
+import { EventDurations } from "./event-durations";
 import styles from "./event-strip.module.css";
 import { FrameImage } from "./frame-image";
 import type { ClipPlayer } from "./use-clip-player";
@@ -19,14 +20,26 @@ export type MarkedFrames = Partial<Record<DeliveryEvent, number>>;
 export interface EventStripProps {
   player: ClipPlayer;
   marks: MarkedFrames;
+  /** Frames a second as recorded, for the times between the moments; null while nobody has said. */
+  capturedFps: number | null;
   /** Called with the frame a moment is marked on, or null to take the mark away; without it the strip is only read. */
   onMark?: (event: DeliveryEvent, frame: number | null) => void;
   /** Called when a moment is opened; default shows its frame on this player. */
   onOpen?: (event: DeliveryEvent, frame: number) => void;
 }
 
-/** The six moments of a delivery as small pictures of their frames, and the way to mark them. */
-export function EventStrip({ player, marks, onMark, onOpen }: EventStripProps) {
+/** The six moments of a delivery as small pictures of their frames, the way to mark them, and the times between. */
+export function EventStrip(props: EventStripProps) {
+  const { player, marks, capturedFps } = props;
+  return (
+    <>
+      <Moments {...props} />
+      <EventDurations {...{ marks, capturedFps }} frameTimesMs={player.clip.frameTimesMs} />
+    </>
+  );
+}
+
+function Moments({ player, marks, onMark, onOpen }: EventStripProps) {
   const picture = useThumbnails(player.clip, Object.values(marks));
   return (
     <ol className={styles.strip} aria-label="Moments of the delivery">

@@ -3,10 +3,11 @@ import { Button } from "react-aria-components/Button";
 import { Radio, RadioGroup } from "react-aria-components/RadioGroup";
 import { joinClasses } from "@/components/ui/join-classes";
 import { secondsInWords } from "./frame-table";
-import { clipPosterAddress, clipVideoAddress } from "./played-clip";
 import styles from "./player.module.css";
 import { PlayerState, type PlayerStateProps } from "./player-state";
-import { type ClipPlayer, SPEEDS, type Speed } from "./use-clip-player";
+import { Stage, type StageProps } from "./stage";
+import type { ClipPlayer } from "./use-clip-player";
+import { SPEEDS, type Speed } from "./use-playback";
 
 const SPEED_WORDS: Record<Speed, string> = { 1: "1", 0.5: "1/2", 0.25: "1/4", 0.125: "1/8" };
 
@@ -19,10 +20,13 @@ export interface PlayerProps {
   state: PlayerStateProps["facts"];
   /** Smaller picture, for two beside each other or for a phone's head. */
   isCompact?: boolean;
+  /** What is drawn over the picture, and whether it takes the presses: see {@link Stage}. */
+  overlay?: StageProps["overlay"];
+  isHandTaken?: boolean;
 }
 
 /** A clip and its controls: play, speed, single frames, and the frame in hand. */
-export function Player({ player, label, isLabelShown, state, isCompact }: PlayerProps) {
+export function Player({ player, label, isLabelShown, state, isCompact, overlay, isHandTaken }: PlayerProps) {
   const { clip } = player;
   const hasFilm = clip.state === "ready" && clip.frameTimesMs.length > 0;
   return (
@@ -34,22 +38,12 @@ export function Player({ player, label, isLabelShown, state, isCompact }: Player
       {isLabelShown ? <figcaption className={styles.label}>{label}</figcaption> : null}
       <div className={styles.screen}>
         {hasFilm ? (
-          <video
-            key={clip.id}
-            ref={player.attach}
-            className={styles.film}
-            src={clipVideoAddress(clip.id)}
-            poster={clip.hasPoster ? clipPosterAddress(clip.id) : undefined}
-            width={clip.widthPx ?? undefined}
-            height={clip.heightPx ?? undefined}
-            preload="auto"
-            muted
-            playsInline
-            disablePictureInPicture
-            onClick={player.toggle}
-          />
-        ) : null}
-        <PlayerState player={player} facts={state} hasFilm={hasFilm} />
+          <Stage {...{ player, overlay, isHandTaken }}>
+            <PlayerState player={player} facts={state} hasFilm />
+          </Stage>
+        ) : (
+          <PlayerState player={player} facts={state} hasFilm={false} />
+        )}
       </div>
       {hasFilm ? <Controls player={player} /> : null}
     </figure>

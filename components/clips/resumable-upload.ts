@@ -1,4 +1,5 @@
 import type { DetailedError, PreviousUpload, Upload as TusUpload } from "tus-js-client";
+import { CONVERSION_STATES, type ConversionState } from "@/server/domain/clips/clip";
 
 /** One piece of an upload, in bytes: what a phone on a field sends in a few seconds. Common practice, no source. */
 const PIECE_BYTES = 6_000_000;
@@ -18,8 +19,11 @@ export interface UploadListener {
   onStopped: () => void;
   /** Refused for good, in words. */
   onRefused: (sentence: string) => void;
-  /** The clip is in. `clipId` is null where the answer was lost; then it is found by `uploadId`. */
-  onDone: (arrived: { clipId: string | null; uploadId: string }) => void;
+  /**
+   * The clip is in. `clipId` is null where the answer was lost; then it is found by `uploadId`. `conversion` tells where
+   * the copy stands that every browser draws.
+   */
+  onDone: (arrived: { clipId: string | null; uploadId: string; conversion: ConversionState | null }) => void;
 }
 
 /** An upload in hand. */
@@ -75,6 +79,7 @@ export async function resumableUpload(
     onSuccess: ({ lastResponse }) =>
       listener.onDone({
         clipId: fieldOf(lastResponse.getBody(), "clipId"),
+        conversion: conversionIn(lastResponse.getBody()),
         uploadId: upload.url?.split("/").at(-1) ?? "",
       }),
   });
@@ -108,6 +113,11 @@ function fieldOf(body: string, name: string): string | null {
   } catch {
     return null;
   }
+}
+
+function conversionIn(body: string): ConversionState | null {
+  const told = fieldOf(body, "conversion");
+  return CONVERSION_STATES.find((state) => state === told) ?? null;
 }
 
 /** The uploads for an athlete that this browser began and did not end, the latest first. */

@@ -7,6 +7,7 @@ import { Form, FormActions } from "@/components/ui/form";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import type { RoundToAnswer } from "@/server/api/rounds-to-answer";
+import type { FilmedSpeed } from "@/server/domain/clips/capture-rate";
 import type { SendClipInput } from "@/server/domain/clips/send-clip";
 import type { ThrowingHand } from "@/server/domain/people/person";
 import { type CalendarDay, dayOf } from "@/server/domain/time/calendar-day";
@@ -17,6 +18,7 @@ import { HalfSentClips } from "./half-sent-clips";
 import { RoundChoice } from "./round-choice";
 import styles from "./send-clips.module.css";
 import { SentClips, type SentFacts } from "./sent-clips";
+import { SpeedChoice } from "./speed-choice";
 import { useClipUploads, type WaitingClip } from "./use-clip-uploads";
 
 /** What a {@link SendClips} takes. */
@@ -39,6 +41,7 @@ interface Sending {
   athleteId: string;
   roundId: string | null;
   clips: SendClipInput[];
+  filmedSpeed: FilmedSpeed;
 }
 
 /** From the phone to the coach: choose, say what is on each clip, send. Uploading goes on while the words are written. */
@@ -55,9 +58,10 @@ export function SendClips(props: SendClipsProps) {
 
   async function submit() {
     setIsChecked(true);
-    if (underWay > 0 || Object.keys(saying.missing).length > 0) return;
-    const answer = await send.run({ athleteId, roundId, clips: saying.clips });
-    if (answer) setSent({ ...answer, clips: saying.clips.length });
+    const { missing, clips, filmedSpeed } = saying;
+    if (underWay > 0 || Object.keys(missing).length > 0 || !filmedSpeed) return;
+    const answer = await send.run({ athleteId, roundId, clips, filmedSpeed });
+    if (answer) setSent({ ...answer, clips: clips.length });
   }
 
   if (sent) return <SentClips sent={sent} athleteId={athleteId} givenName={props.givenName} zone={zone} />;
@@ -68,15 +72,22 @@ export function SendClips(props: SendClipsProps) {
       <HalfSentClips {...{ athleteId, zone, inHand }} />
       <Form errors={errors} onSubmit={submit} aria-label="Send clips">
         {going.length > 0 ? (
-          <DateField
-            label="Filmed on"
-            hint="All clips of a round are of one day."
-            name="filmedOn"
-            value={saying.filmedOn}
-            onChange={saying.setFilmedOn}
-            max={props.today}
-            isRequired
-          />
+          <>
+            <DateField
+              label="Filmed on"
+              hint="All clips of a round are of one day."
+              name="filmedOn"
+              value={saying.filmedOn}
+              onChange={saying.setFilmedOn}
+              max={props.today}
+              isRequired
+            />
+            <SpeedChoice
+              value={saying.filmedSpeed}
+              error={errors.filmedSpeed}
+              onChange={saying.setFilmedSpeed}
+            />
+          </>
         ) : null}
         <ul className={styles.clips}>
           {uploads.items.map((item) => (
@@ -119,6 +130,7 @@ const NOTHING_MISSING: Record<string, string> = {};
 function useSaying(items: readonly ClipItem[], today: CalendarDay, zone: string) {
   const [said, setSaid] = useState<Record<string, SaidOfClip>>({});
   const [filmedOn, setFilmedOn] = useState<CalendarDay | null>(null);
+  const [filmedSpeed, setFilmedSpeed] = useState<FilmedSpeed | null>(null);
   const saidOf = (key: string) => said[key] ?? NOTHING_SAID;
   const going = items.filter((item) => item.standing !== "refused");
   return {
@@ -126,12 +138,15 @@ function useSaying(items: readonly ClipItem[], today: CalendarDay, zone: string)
     underWay: going.filter((item) => isUnderWay(item.standing)).length,
     filmedOn,
     setFilmedOn,
+    filmedSpeed,
+    setFilmedSpeed,
     saidOf,
     say: (key: string, words: Partial<SaidOfClip>) =>
       setSaid((all) => ({ ...all, [key]: { ...(all[key] ?? NOTHING_SAID), ...words } })),
     missing: missingOf(
       going.map((item) => saidOf(item.key)),
       filmedOn,
+      filmedSpeed,
     ),
     clips: going.flatMap((item) => sayingOf(item.clipId, saidOf(item.key), filmedOn) ?? []),
     /** A file's own day stands until somebody says another; a phone whose clock is ahead does not film tomorrow. */

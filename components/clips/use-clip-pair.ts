@@ -17,11 +17,11 @@ export interface ClipPair {
 
 /**
  * Ties two clips on a pair of frames, the same moment of two deliveries: where one goes, the other goes as long after or
- * before that moment, by the clock of the films.
+ * before that moment, by the clock of the films. They begin tied on `tiedAt`.
  */
-export function useClipPair(older: ClipPlayer, newer: ClipPlayer): ClipPair {
+export function useClipPair(older: ClipPlayer, newer: ClipPlayer, tiedAt = { older: 0, newer: 0 }): ClipPair {
   const [isTogether, setTied] = useState(true);
-  const tied = useRef({ older: 0, newer: 0 });
+  const tied = useRef(tiedAt);
   const tie = (olderFrame: number, newerFrame: number) => {
     tied.current = { older: olderFrame, newer: newerFrame };
   };

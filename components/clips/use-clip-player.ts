@@ -1,20 +1,38 @@
 "use client";
-import { useCallback, useEffect, useMemo, useRef, useState } from "react";
+import { type RefObject, useMemo, useRef, useState } from "react";
 import type { PlayedClip } from "./played-clip";
+import type { DrawPicture } from "./stage/draw-shown";
+import type { LoopSpan } from "./stage/loop-span";
+import type { PictureSize } from "./stage/picture-place";
+import type { StageView } from "./stage/stage-view";
+import { useStageView } from "./stage/use-stage-view";
 import { type PictureState, usePicture } from "./use-picture";
+import { type SlowPass, type Speed, usePlayback } from "./use-playback";
 import { useStepping } from "./use-stepping";
-
-/** The speeds a clip plays at, fastest first. */
-export const SPEEDS = [1, 0.5, 0.25, 0.125] as const;
-export type Speed = (typeof SPEEDS)[number];
 
 /** A clip in a screen's hands: what is on the picture, and what can be done with it. Frames count from 0. */
 export interface ClipPlayer {
   clip: PlayedClip;
   attach: (video: HTMLVideoElement | null) => void;
   video: HTMLVideoElement | null;
+  /** Lies over the film and shows the pictures that are held decoded. */
+  canvas: RefObject<HTMLCanvasElement | null>;
   picture: PictureState;
-  /** The frame on the picture, by the browser's own word. */
+  /** The upright picture in its own pixels; of a film of unknown size, what the browser says once it is there. */
+  size: PictureSize;
+  /** How the picture lies on its stage. */
+  view: StageView;
+  look: (change: (view: StageView) => StageView) => void;
+  /** Where the pictures come from: decoded ones held ready, or the film sought one by one. */
+  source: "decoded" | "film";
+  /**
+   * Draws a part of what is on the picture now, as `CanvasRenderingContext2D.drawImage` does; the part in the picture's
+   * own pixels. @returns false while there is nothing to draw
+   */
+  drawPicture: DrawPicture;
+  /** What is seen of the two. */
+  shownBy: "film" | "canvas";
+  /** The frame on the picture, by the browser's own word or that of the decoded picture. */
   frame: number;
   /** The frame asked for; differs from `frame` while the picture follows. */
   wanted: number;
@@ -32,7 +50,10 @@ export interface ClipPlayer {
   toggle: () => void;
   pause: () => void;
   /** Plays from one frame to another at a speed, then stands on a third. */
-  playThrough: (span: { from: number; to: number; rest: number; speed: Speed }) => void;
+  playThrough: (pass: SlowPass) => void;
+  /** The frames that are played over and over; null plays on to the end. */
+  loop: LoopSpan | null;
+  setLoop: (loop: LoopSpan | null) => void;
   retry: () => void;
 }
 
@@ -45,91 +66,49 @@ export function useClipPlayer(given: PlayedClip, startFrame = 0): ClipPlayer {
   const [video, setVideo] = useState<HTMLVideoElement | null>(null);
   const [picture, setPicture] = useState<PictureState>("loading");
   const [isPlaying, setPlaying] = useState(false);
-  const [speed, setSpeedState] = useState<Speed>(1);
-  const stepping = useStepping(video, clip, picture === "ready", startFrame);
-  const { frame, show: showNow, wantedNow } = stepping;
-  const through = useRef<{ to: number; rest: number; speedAfter: Speed } | null>(null);
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const size = usePictureSize(clip, picture === "ready" ? video : null);
+  const { place, stepping } = useStepping({ video, canvas, size }, clip, picture === "ready", startFrame);
+  const { frame, wanted, isExact, shownBy } = place;
+  const stage = useStageView(clip.id, size, shownBy === "canvas" ? canvas.current : video);
+  const last = clip.frameTimesMs.length - 1;
+  const playback = usePlayback({ video, stepping, frame, last, isPlaying });
 
   usePicture(video, clip.id, setPicture, setPlaying);
 
-  useEffect(() => {
-    if (!video) return;
-    video.defaultPlaybackRate = speed;
-    video.playbackRate = speed;
-  }, [video, speed]);
-
-  const pause = useCallback(() => {
-    through.current = null;
-    video?.pause();
-  }, [video]);
-
-  const show = useCallback(
-    (asked: number) => {
-      pause();
-      showNow(asked);
-    },
-    [pause, showNow],
-  );
-
-  const play = useCallback(() => {
-    video?.play().catch(() => undefined);
-  }, [video]);
-
-  useEffect(() => {
-    const span = through.current;
-    if (!span || !isPlaying || frame < span.to) return;
-    setSpeedState(span.speedAfter);
-    show(span.rest);
-  }, [frame, isPlaying, show]);
-
-  return useMemo(
-    () => ({
+  return useMemo(() => {
+    const aim = () => stepping?.aim() ?? wanted;
+    return {
       clip,
       attach: setVideo,
       video,
+      canvas,
       picture,
-      frame,
-      wanted: stepping.wanted,
-      inHand: stepping.isExact ? stepping.wanted : frame,
-      isExact: stepping.isExact,
+      ...stage,
+      ...place,
+      inHand: isExact ? wanted : frame,
       isPlaying,
-      speed,
-      setSpeed: setSpeedState,
-      aim: wantedNow,
-      show,
-      step: (frames: number) => show(wantedNow() + frames),
-      toggle: () => (isPlaying ? pause() : play()),
-      pause,
-      playThrough: ({ from, to, rest, speed: slow }) => {
-        pause();
-        const last = clip.frameTimesMs.length - 1;
-        showNow(from, () => {
-          through.current = { to: Math.min(to, last - 1), rest, speedAfter: speed };
-          setSpeedState(slow);
-          play();
-        });
-      },
+      ...playback,
+      aim,
+      step: (frames: number) => playback.show(aim() + frames),
       retry: () => {
         setPicture("loading");
         video?.load();
       },
-    }),
-    [
-      clip,
-      video,
-      picture,
-      frame,
-      stepping.wanted,
-      stepping.isExact,
-      isPlaying,
-      speed,
-      show,
-      showNow,
-      wantedNow,
-      play,
-      pause,
-    ],
-  );
+    };
+  }, [clip, video, picture, stage, place, stepping, isPlaying, playback, frame, wanted, isExact]);
+}
+
+/** A picture whose size nobody knows yet takes this room meanwhile. */
+const UNKNOWN_SIZE: PictureSize = { widthPx: 1280, heightPx: 720 };
+
+/** The size of a clip's picture, or what the browser says once the film is there. */
+function usePictureSize({ widthPx, heightPx }: PlayedClip, film: HTMLVideoElement | null): PictureSize {
+  return useMemo(() => {
+    if (widthPx && heightPx) return { widthPx, heightPx };
+    if (!film || film.videoWidth === 0) return UNKNOWN_SIZE;
+    return { widthPx: film.videoWidth, heightPx: film.videoHeight };
+  }, [widthPx, heightPx, film]);
 }
 
 /** The same object for as long as it is the same film: a page that is drawn anew must not take the clip back to its start. */

@@ -2,6 +2,7 @@
 
 import { useCallback, useEffect, useRef, useState } from "react";
 import { apiClient } from "@/components/wire/api-client";
+import type { ConversionState } from "@/server/domain/clips/clip";
 import type { ClipItem } from "./clip-item";
 import { posterFrame, putPoster } from "./poster-frame";
 import { type ResumableUpload, resumableUpload, type UploadListener } from "./resumable-upload";
@@ -12,6 +13,7 @@ export interface WaitingClip {
   byteCount: number;
   durationMs: number;
   hasPoster: boolean;
+  conversion: ConversionState | null;
 }
 
 /** The clips of this page and what can be done to each. */
@@ -37,6 +39,7 @@ const fromBefore = (clip: WaitingClip): ClipItem => ({
   standing: "ready",
   sentence: "",
   clipId: clip.clipId,
+  conversion: clip.conversion,
   pictureUrl: clip.hasPoster ? `/api/clips/${clip.clipId}/poster` : null,
 });
 
@@ -105,6 +108,7 @@ const newItem = (key: string, file: File): ClipItem => ({
   standing: "in_line",
   sentence: "",
   clipId: null,
+  conversion: null,
   pictureUrl: null,
 });
 
@@ -126,9 +130,9 @@ function listenerFor(
     onBroken: () => change({ standing: "broken" }),
     onStopped: () => change({ standing: "stopped" }),
     onRefused: (sentence) => change({ standing: "refused", sentence }),
-    onDone: async ({ clipId, uploadId }) => {
-      const id = clipId ?? (await clipOf(athleteId, uploadId));
-      change(id ? { clipId: id, standing: "ready" } : { standing: "refused", sentence: LOST });
+    onDone: async ({ uploadId, ...told }) => {
+      const arrived = told.clipId ? told : await clipOf(athleteId, uploadId);
+      change(arrived ? { ...arrived, standing: "ready" } : { standing: "refused", sentence: LOST });
     },
   };
 }
@@ -136,9 +140,13 @@ function listenerFor(
 const LOST = "The clip arrived, but its answer was lost. Nothing was sent. Choose it again.";
 
 /** Finds the clip that an upload became when the answer that said so was lost. */
-async function clipOf(athleteId: string, uploadId: string): Promise<string | null> {
+async function clipOf(
+  athleteId: string,
+  uploadId: string,
+): Promise<Pick<ClipItem, "clipId" | "conversion"> | null> {
   const waiting = await apiClient.clips.waiting.query({ athleteId }).catch(() => []);
-  return waiting.find((clip) => clip.uploadId === uploadId)?.clipId ?? null;
+  const found = waiting.find((clip) => clip.uploadId === uploadId);
+  return found ? { clipId: found.clipId, conversion: found.conversion } : null;
 }
 
 async function giveUp(item: ClipItem | undefined, hand: InHand | undefined): Promise<void> {

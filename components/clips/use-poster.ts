@@ -1,7 +1,7 @@
 "use client";
 import { useEffect } from "react";
 import { drawPicture } from "./draw-picture";
-import { clipPosterAddress } from "./played-clip";
+import { clipPosterAddress, clipVideoAddress } from "./played-clip";
 import type { ClipPlayer } from "./use-clip-player";
 
 const WIDTH_PX = 960;
@@ -14,7 +14,8 @@ export function usePoster({ clip, video, picture }: ClipPlayer, mayGive: boolean
   const { id, hasPoster } = clip;
   const isWanted = mayGive && !hasPoster && picture === "ready" && !sent.has(id);
   useEffect(() => {
-    if (!isWanted || !video) return;
+    /* For a moment after another clip is chosen, the element in hand is still that of the one before. */
+    if (!isWanted || !video?.currentSrc.includes(clipVideoAddress(id))) return;
     sent.add(id);
     drawPicture(video, WIDTH_PX)?.toBlob(
       (picture) => {

@@ -1,76 +1,88 @@
 "use client";
-import { useCallback, useEffect, useRef, useState } from "react";
-import { clampFrame } from "./frame-table";
-import type { PlayedClip } from "./played-clip";
+import { type RefObject, useEffect, useMemo, useRef, useState } from "react";
+import { seekTargetMs } from "./frame-table";
+import { clipVideoAddress, type PlayedClip } from "./played-clip";
 import { showFrame, watchFrames } from "./show-frame";
+import { FrameWindow, type FrameWindowEvents } from "./stage/frame-window";
+import { openFrames } from "./stage/open-frames";
+import { paintHeld } from "./stage/paint-held";
+import type { PictureSize } from "./stage/picture-place";
+import { FIRST_PLACE, type Place, Stepping } from "./stage/stepping";
 
-/** Shows the latest frame asked for, one seek at a time: those asked for meanwhile are passed over. */
+/** What a clip is stepped on. */
+interface SteppedStage {
+  video: HTMLVideoElement | null;
+  /** Lies over the film for the pictures that are held decoded. */
+  canvas: RefObject<HTMLCanvasElement | null>;
+  size: PictureSize;
+}
+
+/** Where the picture of a clip stands, and what moves it; `stepping` is null while there is no film. */
 export function useStepping(
-  video: HTMLVideoElement | null,
-  { frameTimesMs: timesMs }: PlayedClip,
+  { video, canvas, size }: SteppedStage,
+  clip: PlayedClip,
   isReady: boolean,
   startFrame: number,
-) {
-  const [frame, setFrame] = useState(0);
-  const [wanted, setWanted] = useState(startFrame);
-  const [isExact, setExact] = useState(true);
-  const asked = useRef<{ frame: number; whenShown: (() => void) | undefined } | null>(null);
-  const busy = useRef(false);
-  const shown = useRef(0);
-  /** The still picture lies over the film until the first seek, whatever frame is under it. */
-  const isCovered = useRef(true);
-  const end = useRef(new AbortController());
+): { place: Place; stepping: Stepping | null } {
+  const { id, frameTimesMs } = clip;
+  const [place, setPlace] = useState<Place>({ ...FIRST_PLACE, wanted: startFrame });
+  const [stepping, setStepping] = useState<Stepping | null>(null);
+  const sizeNow = useRef(size);
+  sizeNow.current = size;
 
   useEffect(() => {
     if (!video) return;
-    const controller = new AbortController();
-    end.current = controller;
-    shown.current = 0;
-    isCovered.current = true;
-    asked.current = { frame: clampFrame(timesMs, startFrame), whenShown: undefined };
-    setFrame(0);
-    setWanted(startFrame);
-    const stop = watchFrames(video, timesMs, (told) => {
-      shown.current = told;
-      setFrame(told);
-      if (asked.current === null) setWanted(told);
-    });
+    const begun = new Stepping(
+      {
+        frameTimesMs,
+        film: filmOf(video, frameTimesMs),
+        openWindow: (events) =>
+          openWindow({ address: clipVideoAddress(id), frameTimesMs, size: sizeNow.current }, events),
+        paint: (held) => paintHeld(held, canvas.current, sizeNow.current),
+        tell: setPlace,
+      },
+      startFrame,
+    );
+    setPlace({ ...FIRST_PLACE, wanted: begun.aim() });
+    setStepping(begun);
+    const stop = watchFrames(video, frameTimesMs, (frame) => begun.filmTold(frame));
     return () => {
-      controller.abort();
       stop();
+      begun.end();
     };
-  }, [video, timesMs, startFrame]);
-
-  const follow = useCallback(async () => {
-    if (busy.current || !video) return;
-    busy.current = true;
-    const { signal } = end.current;
-    while (asked.current && !signal.aborted) {
-      const { frame: target, whenShown } = asked.current;
-      const isThere = shown.current === target && !video.seeking && !isCovered.current;
-      isCovered.current = false;
-      const hit = isThere || (await showFrame(video, timesMs, target, signal));
-      if (asked.current?.frame !== target) continue;
-      asked.current = null;
-      setExact(hit);
-      whenShown?.();
-    }
-    busy.current = false;
-  }, [video, timesMs]);
+  }, [video, canvas, id, frameTimesMs, startFrame]);
 
   useEffect(() => {
-    if (isReady) void follow();
-  }, [isReady, follow]);
+    if (isReady) stepping?.ready();
+  }, [isReady, stepping]);
+  useLetGoWhileHidden(stepping);
+  return useMemo(() => ({ place, stepping }), [place, stepping]);
+}
 
-  const show = useCallback(
-    (target: number, whenShown?: () => void) => {
-      const within = clampFrame(timesMs, target);
-      asked.current = { frame: within, whenShown };
-      setWanted(within);
-      if (isReady) void follow();
+function filmOf(video: HTMLVideoElement, frameTimesMs: readonly number[]) {
+  return {
+    seek: (frame: number, signal: AbortSignal) => showFrame(video, frameTimesMs, frame, signal),
+    moveTo: (frame: number) => {
+      video.currentTime = seekTargetMs(frameTimesMs, frame, 0.5, video.duration * 1000) / 1000;
     },
-    [timesMs, isReady, follow],
-  );
-  const wantedNow = useCallback(() => asked.current?.frame ?? shown.current, []);
-  return { frame, wanted, isExact, show, wantedNow };
+    isSeeking: () => video.seeking,
+  };
+}
+
+async function openWindow(
+  film: { address: string; frameTimesMs: readonly number[]; size: PictureSize },
+  events: FrameWindowEvents,
+): Promise<FrameWindow | null> {
+  const source = await openFrames(film);
+  return source && new FrameWindow(source, film.frameTimesMs.length, events);
+}
+
+/** A page that nobody looks at holds no pictures. */
+function useLetGoWhileHidden(stepping: Stepping | null): void {
+  useEffect(() => {
+    if (!stepping) return;
+    const judge = () => (document.hidden ? stepping.letGo() : stepping.takeUp());
+    document.addEventListener("visibilitychange", judge);
+    return () => document.removeEventListener("visibilitychange", judge);
+  }, [stepping]);
 }

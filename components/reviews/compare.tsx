@@ -2,6 +2,7 @@
 import Link from "next/link";
 import { useRouter } from "next/navigation";
 import { Player } from "@/components/clips/player";
+import { filmFacts } from "@/components/clips/player-state";
 import { useClipKeys } from "@/components/clips/use-clip-keys";
 import { type ClipPair, useClipPair } from "@/components/clips/use-clip-pair";
 import { type ClipPlayer, useClipPlayer } from "@/components/clips/use-clip-player";
@@ -73,8 +74,7 @@ function Both({ compare, newer, older }: BothProps) {
     else if (oldFrame !== undefined) oldPlayer.show(oldFrame);
   };
   useClipKeys({
-    step: pair.newer.step,
-    toggle: pair.newer.toggle,
+    player: pair.newer,
     toMark: (direction) => {
       const frame = markedBeside(newMarks, newPlayer.wanted, direction);
       if (frame !== undefined) pair.newer.show(frame);
@@ -88,7 +88,14 @@ function Both({ compare, newer, older }: BothProps) {
         <Side word="New" clip={newer} pair={pair} player={pair.newer} drawing={compare.drawing} />
       </div>
       <CheckTogether pair={pair} />
-      <Section title="Moments, old above new" aside="a pair opens both clips on it">
+      <Section
+        title="Moments, old above new"
+        aside={
+          Object.keys(newMarks).length > 0
+            ? "a pair opens both clips on it"
+            : "mark those of the new clip in the review room first"
+        }
+      >
         <PairStrip
           older={{ word: "Old", clip: older, marks: oldMarks }}
           newer={{ word: "New", clip: newer, marks: newMarks }}
@@ -157,7 +164,7 @@ function Side({ word, clip, player, drawing }: SideProps) {
         label={`${word}: ${clipName(clip).toLowerCase()}${filmed}`}
         isLabelShown
         isCompact
-        state={{ retainUntil: clip.retainUntil, drawing }}
+        state={filmFacts(clip, drawing)}
       />
       <p className={styles.facts}>
         {clipFacts(clip)

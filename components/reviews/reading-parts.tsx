@@ -3,9 +3,12 @@ import { Button } from "@/components/ui/button";
 import { LinkButton } from "@/components/ui/link-button";
 import { Notice } from "@/components/ui/notice";
 import { Section } from "@/components/ui/section";
+import { voiceAddress } from "@/components/voice/voice-address";
+import { VoiceGone, VoicePlayer } from "@/components/voice/voice-player";
 import type { ReadingView } from "@/server/api/reviews/shapes";
 import { momentInWords } from "@/server/domain/time/words";
 import styles from "./reading.module.css";
+import { type FilmPlace, filmPlace } from "./reading-places";
 
 /** The way to send a new clip into this round, or why not yet. */
 export function ReadingReply({ reading }: { reading: ReadingView }) {
@@ -32,23 +35,41 @@ export function ReadingReply({ reading }: { reading: ReadingView }) {
 /** What is good and should stay. */
 export function ReadingKeeps(props: {
   reading: ReadingView;
-  onShow: (clipId: string, frame: number) => void;
+  onSee: (place: FilmPlace) => void;
+  onHear: (place: FilmPlace | null, isPlaying: boolean) => void;
 }) {
-  const keeps = props.reading.sent.flatMap((sent) => sent.keeps);
+  const { reading, onSee, onHear } = props;
+  const keeps = reading.sent.flatMap((sent) => sent.keeps);
   if (keeps.length === 0) return null;
   return (
     <Section title="Keep">
       <ul className={styles.keeps}>
-        {keeps.map(({ id, text, clipId, frame }) => (
-          <li key={id} className={styles.keep}>
-            <span>{text}</span>
-            {clipId === null || frame === null ? null : (
-              <Button variant="link" onPress={() => props.onShow(clipId, frame)} aria-label={`Show: ${text}`}>
-                Frame {frame + 1}
-              </Button>
-            )}
-          </li>
-        ))}
+        {keeps.map((keep) => {
+          const place = filmPlace(reading.clips, keep);
+          return (
+            <li key={keep.id} className={styles.keep}>
+              <span>{keep.text}</span>
+              {place === null ? null : (
+                <Button variant="link" onPress={() => onSee(place)} aria-label={`Show: ${keep.text}`}>
+                  Frame {place.frame + 1}
+                </Button>
+              )}
+              {keep.voiceId === null ? null : (
+                <div className={styles.keepVoice}>
+                  {reading.voicesToHear.includes(keep.voiceId) ? (
+                    <VoicePlayer
+                      address={voiceAddress(keep.voiceId)}
+                      label={keep.text}
+                      onPlaying={(isPlaying) => onHear(place, isPlaying)}
+                    />
+                  ) : (
+                    <VoiceGone />
+                  )}
+                </div>
+              )}
+            </li>
+          );
+        })}
       </ul>
     </Section>
   );

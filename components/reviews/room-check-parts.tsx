@@ -3,6 +3,7 @@ import { useState } from "react";
 import { EventStrip, type MarkedFrames } from "@/components/clips/event-strip";
 import { KeyList } from "@/components/clips/key-list";
 import { Player } from "@/components/clips/player";
+import { filmFacts } from "@/components/clips/player-state";
 import type { ClipPair } from "@/components/clips/use-clip-pair";
 import { RadioChoice } from "@/components/ui/radio-choice";
 import { Section } from "@/components/ui/section";
@@ -18,6 +19,7 @@ import check from "./room-check.module.css";
 import { judge, markEvent } from "./room-edits";
 import { RoomOutline } from "./room-outline";
 import { offered } from "./room-recap";
+import { RoomTimeBase } from "./room-time-base";
 import type { ClipInHand } from "./use-clip-in-hand";
 import type { RoomDraft } from "./use-room-draft";
 
@@ -61,7 +63,7 @@ export function CheckSide(props: CheckSideProps) {
         label={`${word}: ${clipName(clip).toLowerCase()}${filmed}`}
         isLabelShown
         isCompact
-        state={{ retainUntil: clip.retainUntil, drawing }}
+        state={filmFacts(clip, drawing)}
       />
       <p className={styles.facts}>
         {clipFacts(clip)
@@ -74,9 +76,11 @@ export function CheckSide(props: CheckSideProps) {
       <EventStrip
         player={player}
         marks={marks}
+        capturedFps={clip.capturedFps}
         onMark={(event, frame) => draft.change((now) => markEvent(now, clip.id, event, frame))}
         onOpen={onOpen}
       />
+      <RoomTimeBase clip={clip} marks={marks} mayChange />
     </div>
   );
 }

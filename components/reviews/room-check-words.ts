@@ -3,6 +3,7 @@ import type { CorrectionView, RoomView } from "@/server/api/reviews/shapes";
 import { misfits } from "@/server/domain/reviews/checkpoint-fit";
 import { isOpen } from "@/server/domain/reviews/correction-state";
 import type { CheckDraft } from "@/server/domain/reviews/draft";
+import { measuresMissing } from "@/server/domain/reviews/measures-to-send";
 import { missingToSettle } from "@/server/domain/reviews/readiness";
 import { type CheckedCorrection, outcomesInWords, outcomesOf } from "@/server/domain/reviews/settling";
 import { checkpointFacts } from "./room-recap";
@@ -16,7 +17,11 @@ export function missingInCheck(document: CheckDraft, room: RoomView): string[] {
     heldIds: idsWhere((each) => each.state === "held"),
     clips: room.clips,
   };
-  return [...missingToSettle(document, facts), ...misfits(document, checkpointFacts(room))];
+  return [
+    ...missingToSettle(document, facts),
+    ...misfits(document, checkpointFacts(room)),
+    ...measuresMissing(document, { throws: room.athlete.throws, clips: room.clips }),
+  ];
 }
 
 /** What the family will read of a check that is ready. */

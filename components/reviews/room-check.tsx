@@ -51,8 +51,7 @@ export function RoomCheck({ room, replies }: { room: RoomView; replies: Clips })
     else if (oldFrame !== undefined) older.player.show(oldFrame);
   };
   useClipKeys({
-    step: pair.newer.step,
-    toggle: pair.newer.toggle,
+    player: pair.newer,
     mark: (at) => {
       const event = DELIVERY_EVENTS[at];
       if (event) draft.change((now) => markEvent(now, newer.clip.id, event, newer.player.inHand));

@@ -1,13 +1,15 @@
 "use client";
-import { Button as UsualButton } from "react-aria-components/Button";
 import { Button } from "@/components/ui/button";
-import { TextArea } from "@/components/ui/text-area";
+import { VoiceNote } from "@/components/voice/voice-note";
 import type { Checkpoint } from "@/server/domain/mechanics/checkpoint";
 import { DRAFT_LIMITS, type DraftCorrection, type DraftKeep } from "@/server/domain/reviews/draft";
 import styles from "./room-outline.module.css";
+import { RoomPhraseField } from "./room-phrase-field";
+import { rowPlace } from "./use-row-in-hand";
 
 /** What a {@link CorrectionEditor} takes. */
 export interface CorrectionEditorProps {
+  roundId: string;
   correction: DraftCorrection;
   checkpoint: Pick<Checkpoint, "cues" | "drills" | "name">;
   number: number;
@@ -21,41 +23,37 @@ export interface CorrectionEditorProps {
 
 /** A correction as it is being written: the usual words picked with one press and then made one's own. */
 export function CorrectionEditor(props: CorrectionEditorProps) {
-  const { correction, checkpoint, number, frameNow, onChange, onShow, onUseFrame, onRemove } = props;
+  const { roundId, correction, checkpoint, number, frameNow, onChange, onShow, onUseFrame, onRemove } = props;
   return (
-    <section className={styles.editor} aria-label={`Correction ${number}: ${checkpoint.name}`}>
-      <div>
-        <TextArea
-          label={`Correction ${number}: the cue`}
-          rows={1}
-          value={correction.cue}
-          maxLength={DRAFT_LIMITS.cueLength}
-          placeholder="In your own words"
-          onChange={(cue) => onChange({ cue })}
-        />
-        <Usual
-          label="Usual cues"
-          words={checkpoint.cues}
-          chosen={correction.cue}
-          onPick={(cue) => onChange({ cue })}
-        />
-      </div>
-      <div>
-        <TextArea
-          label="Drill"
-          isOptional
-          rows={1}
-          value={correction.drill}
-          maxLength={DRAFT_LIMITS.drillLength}
-          onChange={(drill) => onChange({ drill })}
-        />
-        <Usual
-          label="Usual drills"
-          words={checkpoint.drills}
-          chosen={correction.drill}
-          onPick={(drill) => onChange({ drill })}
-        />
-      </div>
+    <section
+      id={rowPlace(correction.id)}
+      className={styles.editor}
+      aria-label={`Correction ${number}: ${checkpoint.name}`}
+    >
+      <RoomPhraseField
+        label={`Correction ${number}: the cue`}
+        value={correction.cue}
+        maxLength={DRAFT_LIMITS.cueLength}
+        placeholder="In your own words"
+        onChange={(cue) => onChange({ cue })}
+        words={checkpoint.cues}
+        wordsLabel="Usual cues"
+      />
+      <RoomPhraseField
+        label="Drill"
+        isOptional
+        value={correction.drill}
+        maxLength={DRAFT_LIMITS.drillLength}
+        onChange={(drill) => onChange({ drill })}
+        words={checkpoint.drills}
+        wordsLabel="Usual drills"
+      />
+      <VoiceNote
+        roundId={roundId}
+        label={`Correction ${number}: ${checkpoint.name}`}
+        voiceId={correction.voiceId}
+        onChange={(voiceId) => onChange({ voiceId })}
+      />
       <div className={styles.acts}>
         <Button variant="link" onPress={onShow}>
           Frame {correction.frame + 1}: show
@@ -75,21 +73,31 @@ export function CorrectionEditor(props: CorrectionEditorProps) {
 
 /** What a {@link KeepEditor} takes. */
 export interface KeepEditorProps {
+  roundId: string;
   keep: DraftKeep;
-  onChange: (text: string) => void;
+  /** The usual words for what is good; left out for a keep of one's own. */
+  usual?: string;
+  onChange: (changes: Partial<Omit<DraftKeep, "id">>) => void;
   onRemove: () => void;
 }
 
 /** A strength as it is being named. */
-export function KeepEditor({ keep, onChange, onRemove }: KeepEditorProps) {
+export function KeepEditor({ roundId, keep, usual, onChange, onRemove }: KeepEditorProps) {
   return (
-    <section className={styles.editor} aria-label="Keep">
-      <TextArea
+    <section id={rowPlace(keep.id)} className={styles.editor} aria-label="Keep">
+      <RoomPhraseField
         label="Keep: what is good here"
-        rows={1}
         value={keep.text}
         maxLength={DRAFT_LIMITS.keepLength}
-        onChange={onChange}
+        onChange={(text) => onChange({ text })}
+        words={usual === undefined || usual === keep.text ? [] : [usual]}
+        wordsLabel="Usual words"
+      />
+      <VoiceNote
+        roundId={roundId}
+        label={`Keep: ${usual ?? "in your own words"}`}
+        voiceId={keep.voiceId}
+        onChange={(voiceId) => onChange({ voiceId })}
       />
       <div className={styles.acts}>
         <Button variant="link" onPress={onRemove}>
@@ -97,27 +105,5 @@ export function KeepEditor({ keep, onChange, onRemove }: KeepEditorProps) {
         </Button>
       </div>
     </section>
-  );
-}
-
-interface UsualProps {
-  label: string;
-  words: readonly string[];
-  chosen: string;
-  onPick: (words: string) => void;
-}
-
-function Usual({ label, words, chosen, onPick }: UsualProps) {
-  const others = words.filter((each) => each !== chosen);
-  if (others.length === 0) return null;
-  return (
-    // biome-ignore lint/a11y/useSemanticElements: a fieldset would be announced as part of a form
-    <div className={styles.usual} role="group" aria-label={label}>
-      {others.map((each) => (
-        <UsualButton key={each} className={styles.usualWord} onPress={() => onPick(each)}>
-          {each}
-        </UsualButton>
-      ))}
-    </div>
   );
 }

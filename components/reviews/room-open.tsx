@@ -56,7 +56,8 @@ export function RoomOpen({ corrections, title, mayRetire }: RoomOpenProps) {
   );
 }
 
-function RetireDialog({ correction, onClose }: { correction: CorrectionView; onClose: () => void }) {
+/** Asks why a correction is no longer wanted, and retires it. */
+export function RetireDialog({ correction, onClose }: { correction: CorrectionView; onClose: () => void }) {
   const [reason, setReason] = useState("");
   const retire = useCommand((api, input: { correctionId: string; reason: string }, once) =>
     api.reviews.retire.mutate(input, once),

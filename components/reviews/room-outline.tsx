@@ -2,15 +2,16 @@
 import { type ReactNode, useEffect, useRef } from "react";
 import { Button } from "react-aria-components/Button";
 import type { MarkedFrames } from "@/components/clips/event-strip";
-import { type Checkpoint, canBeJudgedFrom } from "@/server/domain/mechanics/checkpoint";
+import type { Checkpoint } from "@/server/domain/mechanics/checkpoint";
 import {
-  CAMERA_VIEW_WORDS,
   type CameraView,
   DELIVERY_PHASES,
   EVENT_THAT_OPENS,
   PHASE_WORDS,
   type Phase,
+  viewsInWords,
 } from "@/server/domain/mechanics/delivery";
+import { isInSight } from "@/server/domain/mechanics/find-checkpoints";
 import type { JudgementScore } from "@/server/domain/mechanics/judgement";
 import type { DraftJudgement } from "@/server/domain/reviews/draft";
 import styles from "./room-outline.module.css";
@@ -61,7 +62,7 @@ function PhaseHead({ own, ...props }: RoomOutlineProps & { own: Phase }) {
   const { checkpoints, clip, judgements, marks, phase, onPhase } = props;
   const event = EVENT_THAT_OPENS[own];
   const frame = marks[event];
-  const here = checkpoints.filter((each) => each.phase === own && isSeen(each, clip.view));
+  const here = checkpoints.filter((each) => each.phase === own && isInSight(each, clip.view));
   const judged = here.filter((each) =>
     judgements.some((row) => row.checkpointId === each.id && row.clipId === clip.id),
   );
@@ -92,7 +93,7 @@ function PhaseRows({ own, ...props }: RoomOutlineProps & { own: Phase }) {
           const score =
             judgements.find((row) => row.checkpointId === checkpoint.id && row.clipId === clip.id)?.score ??
             null;
-          return isSeen(checkpoint, clip.view) ? (
+          return isInSight(checkpoint, clip.view) ? (
             <li key={checkpoint.id} className={styles.row}>
               <div className={styles.head}>
                 <div>
@@ -122,12 +123,4 @@ function PhaseRows({ own, ...props }: RoomOutlineProps & { own: Phase }) {
         })}
     </ul>
   );
-}
-
-function isSeen(checkpoint: Checkpoint, view: CameraView | null): boolean {
-  return view === null || canBeJudgedFrom(checkpoint, view);
-}
-
-function viewsInWords(views: readonly CameraView[]): string {
-  return views.map((view) => CAMERA_VIEW_WORDS[view].toLowerCase()).join(" or ");
 }

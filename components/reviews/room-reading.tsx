@@ -24,8 +24,7 @@ export function RoomReading({ room, clips }: { room: RoomView; clips: readonly [
   const marks = marksOn(clip.id, room.eventMarks, room.reviewDraft?.document.eventMarks ?? []);
   const open = room.corrections.filter((each) => isOpen(each.state));
   useClipKeys({
-    step: player.step,
-    toggle: player.toggle,
+    player,
     toMark: (direction) => {
       const frame = markedBeside(marks, player.wanted, direction);
       if (frame !== undefined) player.show(frame);
@@ -48,7 +47,7 @@ export function RoomReading({ room, clips }: { room: RoomView; clips: readonly [
           {room.reviewDraft ? (
             <Section title="Being written" aside={`by ${room.reviewDraft.coachName}`}>
               <RoomSlip
-                recap={recapIn(room.reviewDraft.document, room.checkpoints)}
+                recap={recapIn(room.reviewDraft.document, room)}
                 draft={room.reviewDraft.document}
                 onOpen={(row) => {
                   if (row.clipId !== null && row.frame !== null) goTo(row.clipId, row.frame);

@@ -2,15 +2,21 @@ import type { ClipView, RoomView } from "@/server/api/reviews/shapes";
 import type { Checkpoint } from "@/server/domain/mechanics/checkpoint";
 import { misfits } from "@/server/domain/reviews/checkpoint-fit";
 import type { CheckDraft, ReviewDraft } from "@/server/domain/reviews/draft";
+import { measuresMissing } from "@/server/domain/reviews/measures-to-send";
 import { missingToSend } from "@/server/domain/reviews/readiness";
 import { type Recap, recapOf } from "@/server/domain/reviews/recap";
+import { missingInShownAgain, recapShownAgain } from "@/server/domain/reviews/shown-again";
 
 /** The recap of a review as it stands in its draft. */
-export function recapIn(document: ReviewDraft, checkpoints: readonly Checkpoint[]): Recap {
+export function recapIn(
+  document: ReviewDraft,
+  { checkpoints, corrections }: Pick<RoomView, "checkpoints" | "corrections">,
+): Recap {
   const nameOf = (id: string) => checkpoints.find((each) => each.id === id)?.name ?? "";
   return recapOf({
     keeps: document.keeps,
     corrections: document.corrections.map((row) => ({ ...row, checkpointName: nameOf(row.checkpointId) })),
+    shownAgain: recapShownAgain(document.shownAgain, corrections),
   });
 }
 
@@ -35,8 +41,13 @@ export function missingInReview(
   document: ReviewDraft,
   room: RoomView,
   clips: readonly ClipView[],
-  openCount: number,
+  openIds: readonly string[],
 ): string[] {
-  const facts = { openCount, max: room.maxOpen, clips };
-  return [...missingToSend(document, facts), ...misfits(document, checkpointFacts(room))];
+  const facts = { openCount: openIds.length, max: room.maxOpen, clips };
+  return [
+    ...missingToSend(document, facts),
+    ...misfits(document, checkpointFacts(room)),
+    ...measuresMissing(document, { throws: room.athlete.throws, clips }),
+    ...missingInShownAgain(document.shownAgain, openIds),
+  ];
 }

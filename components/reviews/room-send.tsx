@@ -1,5 +1,5 @@
 "use client";
-import { useEffect, useState } from "react";
+import { type RefObject, useEffect, useRef, useState } from "react";
 import { Button } from "@/components/ui/button";
 import { ConfirmDialog } from "@/components/ui/confirm-dialog";
 import { Notice } from "@/components/ui/notice";
@@ -63,6 +63,13 @@ export function RoomSend(props: RoomSendProps) {
     onOvertaken();
   }, [isOvertaken, onOvertaken]);
 
+  const byKey = useRef(() => {});
+  byKey.current = () => {
+    if (!isAsking) ask();
+    else if (!isSaving && !command.pending) void go();
+  };
+  useSendKey(byKey, isAsking);
+
   function ask() {
     command.clear();
     setUnsaved(false);
@@ -114,6 +121,23 @@ export function RoomSend(props: RoomSendProps) {
       </ConfirmDialog>
     </>
   );
+}
+
+/** Ctrl Enter asks, and once more it sends; nothing happens in a dialog of another kind. */
+function useSendKey(act: RefObject<() => void>, isAsking: boolean) {
+  useEffect(() => {
+    const listen = (event: KeyboardEvent) => {
+      if (event.key !== "Enter" || !(event.ctrlKey || event.metaKey) || event.repeat) return;
+      const dialog =
+        event.target instanceof Element && event.target.closest("[role=dialog], [role=alertdialog]");
+      if (dialog && !isAsking) return;
+      event.preventDefault();
+      event.stopPropagation();
+      act.current();
+    };
+    window.addEventListener("keydown", listen, { capture: true });
+    return () => window.removeEventListener("keydown", listen, { capture: true });
+  }, [act, isAsking]);
 }
 
 function Missing({ title, missing }: { title: string; missing: readonly string[] }) {

@@ -5,6 +5,8 @@ import { Button } from "@/components/ui/button";
 import { Section } from "@/components/ui/section";
 import { TextArea } from "@/components/ui/text-area";
 import { showToast } from "@/components/ui/toast";
+import { voiceAddress } from "@/components/voice/voice-address";
+import { VoicePlayer } from "@/components/voice/voice-player";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import type { CorrectionView, RoomView, SentView } from "@/server/api/reviews/shapes";
@@ -41,6 +43,7 @@ export function RoomSent({ room, onOpen }: RoomSentProps) {
                     <b>Keep</b> {keep.text}
                   </span>
                   <FrameLink clipId={keep.clipId} frame={keep.frame} onOpen={onOpen} />
+                  <Spoken voiceId={keep.voiceId} label={keep.text} />
                 </li>
               ))}
             </ul>
@@ -58,12 +61,11 @@ export function RoomSent({ room, onOpen }: RoomSentProps) {
   );
 }
 
-/** A review lists what it gave, a check what it judged. */
+/** A review lists what it gave and what it showed again, a check what it judged. */
 function correctionsIn(room: RoomView, sent: SentView): CorrectionView[] {
   const isIn = (each: CorrectionView) =>
-    sent.kind === "review"
-      ? each.roundId === room.round.id
-      : each.happenings.some((one) => one.roundId === room.round.id && one.kind !== "given");
+    (sent.kind === "review" && each.roundId === room.round.id) ||
+    each.happenings.some((one) => one.roundId === room.round.id && one.atMs === sent.sentAtMs);
   return asTheDeliveryRuns(room.corrections.filter(isIn));
 }
 
@@ -80,6 +82,7 @@ function CorrectionList(props: RoomSentProps & { corrections: readonly Correctio
             {each.checkpointName}, {PHASE_WORDS[each.phase].toLowerCase()}
             {each.drill ? `. Drill: ${each.drill}` : ""}
           </p>
+          <Spoken voiceId={each.voiceId} label={each.cue || each.checkpointName} />
           <p className={styles.detail}>
             <CorrectionMark state={each.state} cameBack={each.cameBack} />
           </p>
@@ -92,6 +95,15 @@ function CorrectionList(props: RoomSentProps & { corrections: readonly Correctio
         </li>
       ))}
     </ol>
+  );
+}
+
+function Spoken({ voiceId, label }: { voiceId: string | null; label: string }) {
+  if (voiceId === null) return null;
+  return (
+    <div className={styles.detail}>
+      <VoicePlayer address={voiceAddress(voiceId)} label={label} />
+    </div>
   );
 }
 

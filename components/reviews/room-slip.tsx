@@ -24,7 +24,7 @@ export function RoomSlip({ recap, draft, onOpen, children }: RoomSlipProps) {
     <>
       {recap.count === 0 ? (
         <p className={styles.empty}>
-          No correction yet. Open a phase, and press Correct beside what you see.
+          No correction yet. Type two letters of what you see, or open a phase and press Correct beside it.
         </p>
       ) : (
         <ol className={styles.list}>

@@ -1,44 +1,39 @@
 "use client";
+import type { ReactNode } from "react";
 import { Button } from "@/components/ui/button";
 import { showToast } from "@/components/ui/toast";
-import type { CorrectionView } from "@/server/api/reviews/shapes";
 import type { Checkpoint } from "@/server/domain/mechanics/checkpoint";
 import type { DraftCorrection } from "@/server/domain/reviews/draft";
 import type { Recap } from "@/server/domain/reviews/recap";
 import { dayInWords } from "@/server/domain/time/words";
 import { CorrectionEditor, KeepEditor } from "./room-editors";
-import {
-  addCorrection,
-  addKeep,
-  type ClipPlace,
-  changeCorrection,
-  changeKeep,
-  removeCorrection,
-  removeKeep,
-} from "./room-edits";
+import { type ClipPlace, changeCorrection, changeKeep, removeCorrection, removeKeep } from "./room-edits";
 import styles from "./room-outline.module.css";
 import type { RoomDraft } from "./use-room-draft";
+import type { Saying } from "./use-saying";
 
 /** What {@link UnderCheckpoint} takes. */
 export interface UnderCheckpointProps {
   checkpoint: Checkpoint;
   draft: RoomDraft<"review">;
   recap: Recap;
-  open: readonly CorrectionView[];
+  saying: Saying;
   maxOpen: number;
   /** The frame on the picture. */
   place: ClipPlace;
   goTo: (clipId: string, frame?: number) => void;
+  /** Further acts on the checkpoint, in the same row: to measure it, to show it on the picture. */
+  tools?: ReactNode;
 }
 
 /** Under a checkpoint: what is open on it already, what is being written, and the ways to correct it or keep it. */
 export function UnderCheckpoint(props: UnderCheckpointProps) {
-  const { checkpoint, draft, recap, open, maxOpen, place } = props;
+  const { checkpoint, draft, recap, saying, maxOpen, tools } = props;
   const { document, change } = draft;
   const corrections = document.corrections.filter((each) => each.checkpointId === checkpoint.id);
   const keeps = document.keeps.filter((each) => each.checkpointId === checkpoint.id);
-  const already = open.filter((each) => each.checkpointId === checkpoint.id);
-  const isFull = open.length + document.corrections.length >= maxOpen;
+  const already = saying.open.filter((each) => each.checkpointId === checkpoint.id);
+  const isFull = saying.open.length + document.corrections.length >= maxOpen;
   return (
     <>
       {already.map((each) => (
@@ -52,8 +47,10 @@ export function UnderCheckpoint(props: UnderCheckpointProps) {
       {keeps.map((each) => (
         <KeepEditor
           key={each.id}
+          roundId={saying.roundId}
           keep={each}
-          onChange={(text) => change((now) => changeKeep(now, each.id, { text }))}
+          usual={checkpoint.clearLooksLike}
+          onChange={(changes) => change((now) => changeKeep(now, each.id, changes))}
           onRemove={() => change((now) => removeKeep(now, each.id))}
         />
       ))}
@@ -61,32 +58,26 @@ export function UnderCheckpoint(props: UnderCheckpointProps) {
         {corrections.length > 0 ? null : (
           <Button
             variant="link"
-            isDisabled={isFull}
-            onPress={() => change((now) => addCorrection(now, checkpoint, place, crypto.randomUUID()))}
-            aria-label={`Correct: ${checkpoint.name}`}
+            isDisabled={isFull && already.length === 0}
+            onPress={() => saying.say("correction", checkpoint)}
+            aria-label={`${already.length > 0 ? "Show again" : "Correct"}: ${checkpoint.name}`}
           >
-            Correct
+            {already.length > 0 ? "Show again" : "Correct"}
           </Button>
         )}
         {keeps.length > 0 ? null : (
           <Button
             variant="link"
-            onPress={() =>
-              change((now) =>
-                addKeep(
-                  now,
-                  { checkpointId: checkpoint.id, phase: checkpoint.phase, text: checkpoint.clearLooksLike },
-                  place,
-                  crypto.randomUUID(),
-                ),
-              )
-            }
+            onPress={() => saying.say("keep", checkpoint)}
             aria-label={`Keep: ${checkpoint.name}`}
           >
             Keep
           </Button>
         )}
-        {isFull && corrections.length === 0 ? <span>{maxOpen} is the most at a time</span> : null}
+        {tools}
+        {isFull && corrections.length + already.length === 0 ? (
+          <span>{maxOpen} is the most at a time</span>
+        ) : null}
       </div>
     </>
   );
@@ -99,11 +90,12 @@ function Written({
   number,
   ...props
 }: UnderCheckpointProps & { correction: DraftCorrection; number: number }) {
-  const { checkpoint, draft, place, goTo } = props;
+  const { checkpoint, draft, place, goTo, saying } = props;
   const { change } = draft;
   const { id } = correction;
   return (
     <CorrectionEditor
+      roundId={saying.roundId}
       correction={correction}
       checkpoint={checkpoint}
       number={number}

@@ -11,16 +11,19 @@ import styles from "./room.module.css";
 import { RoomClip } from "./room-clip";
 import { RoomDraftProblems } from "./room-draft-problems";
 import { judge, markEvent, marksOn } from "./room-edits";
-import { RoomOpen } from "./room-open";
+import { RoomLine } from "./room-line";
 import { RoomOutline } from "./room-outline";
 import { RoomOwnKeeps } from "./room-own-keeps";
 import { missingInReview, offered, recapIn } from "./room-recap";
 import { RoomSend } from "./room-send";
 import { RoomSlip } from "./room-slip";
 import { RoomStatus } from "./room-status";
+import { RoomStillOpen } from "./room-still-open";
 import { UnderCheckpoint } from "./room-under";
+import { RoomUsual } from "./room-usual";
 import { markedBeside, useClipInHand } from "./use-clip-in-hand";
 import { useRoomDraft } from "./use-room-draft";
+import { useSaying } from "./use-saying";
 
 /** The review of a round as its coach writes it. `clips` are the round's own, one at least. */
 export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [ClipView, ...ClipView[]] }) {
@@ -29,13 +32,13 @@ export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [
   const { clip, player, goTo } = useClipInHand(clips);
   const [phase, setPhase] = useState<Phase | null>("wind_up");
   const marks = marksOn(clip.id, room.eventMarks, document.eventMarks);
-  const recap = recapIn(document, room.checkpoints);
+  const recap = recapIn(document, room);
   const open = room.corrections.filter((each) => isOpen(each.state));
   const place = { clipId: clip.id, frame: player.inHand };
+  const saying = useSaying({ room, clips, draft, clip, place, phase, setPhase });
 
   useClipKeys({
-    step: player.step,
-    toggle: player.toggle,
+    player,
     mark: (at) => {
       const event = DELIVERY_EVENTS[at];
       if (event && player.picture === "ready") change((now) => markEvent(now, clip.id, event, player.inHand));
@@ -52,7 +55,7 @@ export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [
         <RoomDraftProblems
           draft={draft}
           zone={room.zone}
-          summary={(each) => <p className={styles.recap}>{recapInWords(recapIn(each, room.checkpoints))}</p>}
+          summary={(each) => <p className={styles.recap}>{recapInWords(recapIn(each, room))}</p>}
         />
       </div>
       <div className={styles.room}>
@@ -65,6 +68,7 @@ export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [
         />
         <div>
           <Section title="Delivery" aside={`judged on the frame you see, ${player.inHand + 1}`}>
+            <RoomLine saying={saying} />
             <RoomOutline
               checkpoints={offered(room.checkpoints, document)}
               clip={clip}
@@ -80,13 +84,14 @@ export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [
               slipCount={(own) => document.corrections.filter((each) => each.phase === own).length}
               under={(checkpoint) => (
                 <UnderCheckpoint
-                  {...{ checkpoint, draft, recap, open, place, goTo }}
+                  {...{ checkpoint, draft, recap, saying, place, goTo }}
                   maxOpen={room.maxOpen}
                 />
               )}
             />
           </Section>
           <Section title="Slip" count={`${open.length + recap.count} of ${room.maxOpen}`}>
+            <RoomUsual saying={saying} />
             <RoomSlip
               recap={recap}
               draft={document}
@@ -95,8 +100,8 @@ export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [
                 if (row.clipId !== null && row.frame !== null) goTo(row.clipId, row.frame);
               }}
             />
-            <RoomOwnKeeps {...{ draft, place, phase }} />
-            <RoomOpen title="Open already" corrections={open} mayRetire />
+            <RoomOwnKeeps {...{ draft, saying }} />
+            <RoomStillOpen {...{ draft, saying, place, goTo }} />
           </Section>
         </div>
       </div>
@@ -110,7 +115,12 @@ export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [
         <RoomSend
           roundId={room.round.id}
           act="send"
-          missing={missingInReview(document, room, clips, open.length)}
+          missing={missingInReview(
+            document,
+            room,
+            clips,
+            open.map((each) => each.id),
+          )}
           words={recapInWords(recap)}
           givenName={room.athlete.givenName}
           flush={draft.flush}

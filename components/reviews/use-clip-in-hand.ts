@@ -12,9 +12,12 @@ export interface ClipInHand {
   goTo: (clipId: string, frame?: number) => void;
 }
 
-/** Holds one of the clips given (one at least), the first to begin with. */
-export function useClipInHand(clips: readonly [ClipView, ...ClipView[]]): ClipInHand {
-  const [place, setPlace] = useState({ clipId: clips[0].id, frame: 0 });
+/** Holds one of the clips given (one at least): to begin with the first, unless another and its frame are named. */
+export function useClipInHand(
+  clips: readonly [ClipView, ...ClipView[]],
+  start: { clipId: string; frame: number } = { clipId: clips[0].id, frame: 0 },
+): ClipInHand {
+  const [place, setPlace] = useState(start);
   const clip = clips.find((each) => each.id === place.clipId) ?? clips[0];
   const player = useClipPlayer(clip, place.frame);
   return {

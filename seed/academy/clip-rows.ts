@@ -66,6 +66,7 @@ export function writeClip(
     retainUntil: keptUntil(world, filming),
     state: isDrawn ? "drawing" : place.replaced ? "replaced" : "expired",
     rotationDeg: 0,
+    captureSource: "sender",
     ...columns,
   });
   return { id: filming.clipId, view: filming.view, frames };

@@ -28,6 +28,7 @@ export function writeDraft(
     measures: [],
     marks: [],
     keeps: [],
+    shownAgain: [],
     corrections: [
       {
         ...{ id: world.id("cor"), checkpointId: checkpoint.id, phase: checkpoint.phase },

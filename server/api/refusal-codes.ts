@@ -35,6 +35,7 @@ export const REFUSAL_CODES = {
   hours_missing: "PRECONDITION_FAILED",
   corrections_full: "UNPROCESSABLE_CONTENT",
   draft_incomplete: "UNPROCESSABLE_CONTENT",
+  measure_invalid: "UNPROCESSABLE_CONTENT",
   practice_day_invalid: "UNPROCESSABLE_CONTENT",
   frame_outside_clip: "UNPROCESSABLE_CONTENT",
   outside_coach_hours: "UNPROCESSABLE_CONTENT",

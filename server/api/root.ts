@@ -10,10 +10,12 @@ import { familiesRouter } from "./routers/families";
 import { hoursRouter } from "./routers/hours";
 import { invitationsRouter } from "./routers/invitations";
 import { ledgerRouter } from "./routers/ledger";
+import { measurementsRouter } from "./routers/measurements";
 import { noticesRouter } from "./routers/notices";
 import { peopleRouter } from "./routers/people";
 import { practiceRouter } from "./routers/practice";
 import { ratesRouter } from "./routers/rates";
+import { reviewTemplatesRouter } from "./routers/review-templates";
 import { reviewsRouter } from "./routers/reviews";
 import { roundsRouter } from "./routers/rounds";
 import { ruleBooksRouter } from "./routers/rule-books";
@@ -39,6 +41,8 @@ export const appRouter = router({
   ledger: ledgerRouter,
   rounds: roundsRouter,
   reviews: reviewsRouter,
+  measurements: measurementsRouter,
+  reviewTemplates: reviewTemplatesRouter,
   practice: practiceRouter,
   people: peopleRouter,
   notices: noticesRouter,

@@ -19,5 +19,8 @@ export const ROUTE_RIGHTS: readonly RouteRight[] = [
   { method: "GET", path: "/api/clips/[clipId]/poster", action: "clip.watch" },
   { method: "HEAD", path: "/api/clips/[clipId]/poster", action: "clip.watch" },
   { method: "PUT", path: "/api/clips/[clipId]/poster", action: "clip.poster" },
+  { method: "POST", path: "/api/rounds/[roundId]/voice", action: "review.write" },
+  { method: "GET", path: "/api/voice/[voiceId]", action: "review.read" },
+  { method: "HEAD", path: "/api/voice/[voiceId]", action: "review.read" },
   { method: "GET", path: "/api/exports/month", action: "ledger.export" },
 ];

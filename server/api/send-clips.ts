@@ -1,4 +1,5 @@
 import type { Db } from "@/db/client";
+import { noteFilmedSpeed } from "@/server/data/captured-rates";
 import { putClipsIntoRound, replaceClips, waitingClips } from "@/server/data/clips";
 import { consentIsLive } from "@/server/data/consents";
 import { tellOfSessionsWithoutRoom } from "@/server/data/flag-sessions";
@@ -7,6 +8,7 @@ import { type PromiseHours, promisedAtMs, promiseHours, resumedAtMs } from "@/se
 import { tellOfClips } from "@/server/data/round-notices";
 import { findRound, homeSiteOf, openRound, type Round, stepRound } from "@/server/data/rounds";
 import { insertThrowEntry } from "@/server/data/throw-log";
+import type { FilmedSpeed } from "@/server/domain/clips/capture-rate";
 import type { ClipPart } from "@/server/domain/clips/clip";
 import { pitchesToLog, type SendClipInput, sendingRefusal } from "@/server/domain/clips/send-clip";
 import { Refusal } from "@/server/domain/errors/refusal";
@@ -21,6 +23,8 @@ import type { Scope } from "./context";
 export interface Sending {
   roundId: string | null;
   clips: readonly SendClipInput[];
+  /** How fast all of them were recorded, as far as the files do not say. */
+  filmedSpeed: FilmedSpeed;
 }
 
 /** Where the clips went, by when they are owed a look, and how many pitches they put on the log. */
@@ -44,12 +48,17 @@ interface Arrival {
  * pitches they cost go on the log, those already in an outing left out, and family and coach are told.
  * @throws Refusal when they cannot be sent together or the round takes no clip now; nothing is written then
  */
-export async function sendClips(scope: Scope, { roundId, clips }: Sending): Promise<SentClips> {
+export async function sendClips(scope: Scope, { roundId, clips, filmedSpeed }: Sending): Promise<SentClips> {
   const { db, athlete, nowMs, today } = scope;
   await refuseIfLeft(scope, athlete.athleteId, today);
   await checkClips(scope, clips);
   const arrival = roundId === null ? await beginRound(scope) : await joinRound(scope, roundId);
   await putClipsIntoRound(db, arrival.roundId, arrival.part, clips);
+  await noteFilmedSpeed(
+    db,
+    clips.map(({ clipId }) => clipId),
+    filmedSpeed,
+  );
   await logThrows(scope, clips);
   const round = { athleteId: athlete.athleteId, coachPersonId: arrival.coachPersonId };
   await tellOfClips(db, round, { ...arrival, isReply: arrival.part === "reply" }, nowMs);

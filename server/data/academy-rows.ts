@@ -17,7 +17,7 @@ import {
   remark,
   staffRole,
 } from "@/db/schema/people";
-import { addendum, keep, review } from "@/db/schema/reviews";
+import { addendum, keep, review, reviewTemplate } from "@/db/schema/reviews";
 import { draft, round, roundEvent } from "@/db/schema/rounds";
 import { claim, session, sessionAthlete, sessionLog, sessionPlan, sessionWork } from "@/db/schema/sessions";
 import { lane, site, siteClosure, siteHours } from "@/db/schema/sites";
@@ -46,6 +46,7 @@ const TABLES = {
   guardianship,
   consent,
   checkpoint,
+  reviewTemplate,
   rate,
   remark,
   round,

@@ -2,7 +2,7 @@ import { and, asc, count, desc, eq, inArray } from "drizzle-orm";
 import type { Db } from "@/db/client";
 import { clip, clipView } from "@/db/schema/clips";
 import type { AthleteScope } from "@/server/domain/access/relation";
-import type { ClipPart } from "@/server/domain/clips/clip";
+import type { ClipPart, ConversionState } from "@/server/domain/clips/clip";
 import { retainUntil, type SendClipInput } from "@/server/domain/clips/send-clip";
 import { dayOf } from "@/server/domain/time/calendar-day";
 import { findSettings } from "./academy-settings";
@@ -52,9 +52,17 @@ export async function clipOfUpload(db: Db, uploadId: string): Promise<Clip | nul
 /** Keeps a clip that has just come in and waits to be sent with a round. @returns its id */
 export async function keepWaitingClip(
   tx: Db,
-  arrival: { athlete: AthleteScope; personId: string; uploadId: string; film: ClipFilm; nowMs: number },
+  arrival: {
+    athlete: AthleteScope;
+    personId: string;
+    uploadId: string;
+    film: ClipFilm;
+    /** Whether a copy that every browser draws is to be made; left out, none is needed. */
+    conversion?: ConversionState | null;
+    nowMs: number;
+  },
 ): Promise<string> {
-  const { athlete, personId, uploadId, film, nowMs } = arrival;
+  const { athlete, personId, uploadId, film, conversion = null, nowMs } = arrival;
   const settings = await findSettings(tx);
   if (!settings) throw new Error("There is no academy yet.");
   const id = newId("clp");
@@ -63,6 +71,8 @@ export async function keepWaitingClip(
     id,
     athleteId: athlete.athleteId,
     state: "waiting",
+    conversion,
+    captureSource: film.capturedFps === null ? null : "file",
     uploadId,
     uploadedByPersonId: personId,
     createdAtMs: nowMs,

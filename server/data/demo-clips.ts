@@ -2,6 +2,7 @@ import { and, asc, desc, eq, or } from "drizzle-orm";
 import type { Db } from "@/db/client";
 import { clip } from "@/db/schema/clips";
 import { account, athlete, guardianship } from "@/db/schema/people";
+import type { CaptureSource } from "@/server/domain/clips/clip";
 
 /** What is known of a clip once its file is there. */
 export interface DrawnClip {
@@ -15,6 +16,7 @@ export interface DrawnClip {
   rotationDeg: number;
   codec: string;
   capturedFps: number | null;
+  captureSource: CaptureSource;
   frameCount: number;
   /** JSON array of milliseconds. */
   frameTimesMs: string;

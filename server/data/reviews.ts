@@ -7,9 +7,18 @@ import type { AthleteScope } from "@/server/domain/access/relation";
 import type { CameraView } from "@/server/domain/mechanics/delivery";
 import type { JudgementScore } from "@/server/domain/mechanics/judgement";
 import { fullName } from "@/server/domain/people/person";
-import type { DraftJudgement, DraftKeep, DraftKind, EventMark } from "@/server/domain/reviews/draft";
+import type {
+  DraftJudgement,
+  DraftKeep,
+  DraftKind,
+  DraftMark,
+  EventMark,
+} from "@/server/domain/reviews/draft";
+import type { MeasureToSend } from "@/server/domain/reviews/measures-to-send";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
 import { athleteScope } from "./access";
+import { keepMarks } from "./drawn-marks";
+import { keepMeasurements } from "./measurements";
 import { newId } from "./new-id";
 import { keepRemark } from "./remarks";
 
@@ -145,9 +154,11 @@ export interface ReviewToSend {
   /** In the order of the recap. */
   keeps: readonly DraftKeep[];
   viewOfClip: ReadonlyMap<string, CameraView | null>;
+  measures: readonly MeasureToSend[];
+  marks: readonly DraftMark[];
 }
 
-/** Writes a review with its event marks, judgements and keeps. @returns its id */
+/** Writes a review with its event marks, judgements, keeps, measures and marks. @returns its id */
 export async function insertReview(tx: Db, sent: ReviewToSend): Promise<string> {
   const id = newId("rvw");
   const { roundId, athleteId, kind, coachPersonId, openedAtMs, sentAtMs } = sent;
@@ -167,6 +178,9 @@ export async function insertReview(tx: Db, sent: ReviewToSend): Promise<string> 
     const base = { id: newId("jdg"), athleteId, reviewId: id, coachPersonId, judgedOn, atMs: sentAtMs };
     await tx.insert(judgement).values({ ...base, ...each, view });
   }
+  const measuring = { athleteId, reviewId: id, repeatOfId: null, coachPersonId, measuredOn: judgedOn };
+  await keepMeasurements(tx, { ...measuring, atMs: sentAtMs }, sent.measures);
+  await keepMarks(tx, id, sent.marks);
   return id;
 }
 

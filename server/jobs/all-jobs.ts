@@ -3,7 +3,10 @@ import { connections } from "@/server/data/connections";
 import { dropGivenAnswersBefore } from "@/server/data/given-answers";
 import { unitOfWork } from "@/server/data/unit-of-work";
 import { env } from "@/server/env";
+import { clipsFolder, reserveSet } from "@/server/media/media-folders";
+import { converterPath } from "@/server/media/run-converter";
 import { mailIsSet, sendMail } from "@/server/notices/mailer";
+import { convertClips } from "./convert-clips";
 import { drawDemoClips } from "./draw-demo-clips";
 import { expireClips } from "./expire-clips";
 import type { Job } from "./job-loop";
@@ -29,6 +32,15 @@ export function allJobs(): Job[] {
     },
     { name: "lapse-rounds", everyMs: HOUR_MS / 6, run: () => lapseRounds(on, nowMs()) },
     { name: "expire-clips", everyMs: HOUR_MS, run: () => expireClips(on, nowMs()) },
+    {
+      name: "convert-clips",
+      everyMs: 5000,
+      run: async () => {
+        const program = await converterPath(env.PATH);
+        const converter = program === null ? null : { program };
+        await convertClips(on, { clipsFolder: clipsFolder(), converter, reserve: reserveSet() });
+      },
+    },
     {
       name: "draw-demo-clips",
       everyMs: 60_000,

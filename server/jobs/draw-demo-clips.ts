@@ -5,6 +5,7 @@ import { createInterface } from "node:readline";
 import type { Connections } from "@/db/client";
 import { clipsToDraw, markClipDrawn } from "@/server/data/demo-clips";
 import { unitOfWork } from "@/server/data/unit-of-work";
+import { fileFps } from "@/server/domain/clips/frame-rate";
 import { clipPath, makeClipFolder, sha256OfFile } from "@/server/media/clip-store";
 import { probeClip } from "@/server/media/probe-clip";
 
@@ -79,7 +80,9 @@ async function takeIn(on: Connections, folders: DemoFolders, clip: DemoClip, out
       heightPx: probe.heightPx,
       rotationDeg: probe.rotationDeg,
       codec: probe.codec,
-      capturedFps: probe.capturedFps,
+      /* Drawn as a family says of a clip filmed at normal speed. */
+      capturedFps: fileFps(probe.frameTimesMs),
+      captureSource: "sender",
       frameCount: probe.frameTimesMs.length,
       frameTimesMs: JSON.stringify(probe.frameTimesMs),
       hasPoster,

@@ -4,8 +4,11 @@ import { mkdir, open, rename, rm, statfs } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { pipeline } from "node:stream/promises";
 
-/** What is kept of one clip: the copy that is served, and its still picture. */
-export type ClipPart = "copy" | "poster";
+/**
+ * What is kept of one clip: the copy without metadata, where that is not drawn by every browser another that is
+ * (`playable`), and its still picture. A spoken note is kept alone.
+ */
+export type ClipPart = "copy" | "playable" | "poster" | "voice";
 
 const NAME_PATTERN = /^[0-9a-f]{32}$/;
 

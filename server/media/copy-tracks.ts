@@ -11,18 +11,18 @@ type TrackCopy = {
  * Copies the main video and sound of `input` into `output` as they are stored, packet by packet: no picture is
  * decoded, times before zero (an edit that trims the start) stay before zero, and the turn of the picture is kept.
  * Nothing else is copied: no tags, no track names, no location or sensor tracks, no second camera.
- * Sound the output cannot hold is left out.
+ * Sound the output cannot hold is left out. `shiftMs` is added to every time.
  *
  * @returns false when the output cannot hold the video's codec; nothing is written then.
  */
-export async function copyTracks(input: Input, output: Output): Promise<boolean> {
+export async function copyTracks(input: Input, output: Output, shiftMs = 0): Promise<boolean> {
   const video = await input.getPrimaryVideoTrack();
   const videoCopy = video === null ? null : await copyOfVideo(video, output);
   if (videoCopy === null) return false;
   const sound = await input.getPrimaryAudioTrack();
   const soundCopy = sound === null ? null : await copyOfSound(sound, output);
   await output.start();
-  await addInTimeOrder(soundCopy === null ? [videoCopy] : [videoCopy, soundCopy]);
+  await addInTimeOrder(soundCopy === null ? [videoCopy] : [videoCopy, soundCopy], shiftMs / 1000);
   await output.finalize();
   return true;
 }
@@ -60,7 +60,7 @@ async function copyOfSound(track: InputAudioTrack, output: Output): Promise<Trac
 }
 
 /** Feeds the packet that comes first among the tracks, so that the muxer never holds more than a moment of them. */
-async function addInTimeOrder(copies: TrackCopy[]): Promise<void> {
+async function addInTimeOrder(copies: TrackCopy[], shiftS: number): Promise<void> {
   const heads = await Promise.all(copies.map(async (copy) => ({ copy, next: await copy.packets.next() })));
   for (;;) {
     const waiting = heads.filter((head) => !head.next.done);
@@ -69,7 +69,8 @@ async function addInTimeOrder(copies: TrackCopy[]): Promise<void> {
       null,
     );
     if (first === null || first.next.done) return;
-    await first.copy.add(first.next.value);
+    const packet = first.next.value;
+    await first.copy.add(shiftS === 0 ? packet : packet.clone({ timestamp: packet.timestamp + shiftS }));
     first.next = await first.copy.packets.next();
     if (first.next.done) first.copy.close();
   }

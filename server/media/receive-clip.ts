@@ -3,6 +3,8 @@ import { athleteScope } from "@/server/data/access";
 import { type ClipFilm, clipOfUpload, keepWaitingClip } from "@/server/data/clips";
 import { consentIsLive } from "@/server/data/consents";
 import { unitOfWork } from "@/server/data/unit-of-work";
+import type { ConversionState } from "@/server/domain/clips/clip";
+import { drawnEverywhere } from "@/server/domain/clips/conversion";
 import { judgeProbe, type ProbeRefusal, probeRefusalInWords } from "@/server/domain/clips/probe";
 import { clipPath, keepClipPart, makeClipFolder, newClipName, removeClip, sha256OfFile } from "./clip-store";
 import { probeClip } from "./probe-clip";
@@ -14,6 +16,8 @@ import type { FinishedUpload } from "./upload-settings";
 export interface ClipDesk {
   connections: Connections;
   clipsFolder: string;
+  /** Whether this machine has the program that copies films not every browser draws. */
+  canConvert: boolean;
   nowMs: number;
 }
 
@@ -24,7 +28,7 @@ export interface ClipDesk {
  */
 export async function receiveClip(upload: FinishedUpload, desk: ClipDesk): Promise<UploadAnswer> {
   const before = await clipOfUpload(desk.connections.reader, upload.uploadId);
-  if (before) return taken(before.id);
+  if (before) return taken(before.id, before.conversion);
   const original = await probeClip(upload.path);
   const refusal = judgeProbe(original);
   if (refusal) return turnedDown(refusal);
@@ -64,11 +68,18 @@ async function copyOf(
 
 async function keep(upload: FinishedUpload, film: ClipFilm, desk: ClipDesk): Promise<UploadAnswer> {
   const { personId, uploadId } = upload;
+  const conversion = conversionOf(film.codec, desk.canConvert);
   return unitOfWork(desk.connections, async (tx) => {
     const athlete = await athleteScope(tx, upload.metadata.athleteId ?? "");
     if (!athlete || !(await consentIsLive(tx, athlete.athleteId, "video"))) return NOT_ALLOWED;
-    return taken(await keepWaitingClip(tx, { athlete, personId, uploadId, film, nowMs: desk.nowMs }));
+    const arrival = { athlete, personId, uploadId, film, conversion, nowMs: desk.nowMs };
+    return taken(await keepWaitingClip(tx, arrival), conversion);
   });
+}
+
+function conversionOf(codec: string | null, canConvert: boolean): ConversionState | null {
+  if (drawnEverywhere(codec ?? "")) return null;
+  return canConvert ? "waiting" : "no_program";
 }
 
 const NOT_ALLOWED: UploadAnswer = {
@@ -79,7 +90,11 @@ const NOT_ALLOWED: UploadAnswer = {
   },
 };
 
-const taken = (clipId: string): UploadAnswer => ({ status: 201, body: { clipId } });
+/** `conversion` is told where a copy is to be made, or cannot be, so that the sender hears of it while still there. */
+const taken = (clipId: string, conversion: ConversionState | null): UploadAnswer => ({
+  status: 201,
+  body: { clipId, ...(conversion === null ? {} : { conversion }) },
+});
 
 const turnedDown = (refusal: ProbeRefusal): UploadAnswer => ({
   status: refusal.kind === "too_big" ? 413 : 422,

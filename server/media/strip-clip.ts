@@ -25,18 +25,19 @@ const TIME_TOLERANCE_MS = 1;
  * Copies the clip at `from` to `to` without re-encoding and without anything that tells of place, device, day or
  * name. Sound, turn, frame times and trimming are kept. MP4 and QuickTime become MP4 with its index in front;
  * WebM (and MKV with a WebM codec) becomes WebM. The copy is read back and compared before it counts, is on disk
- * when this returns, and is held in memory only a chunk at a time. `facts` are those of the copy.
+ * when this returns, and is held in memory only a chunk at a time. `facts` are those of the copy. `shiftMs` moves all of
+ * it in time.
  *
  * @throws the system's error when a file cannot be read or written (a full disk); nothing is left at `to`.
  */
-export async function stripClip(from: string, to: string): Promise<StripOutcome> {
+export async function stripClip(from: string, to: string, shiftMs = 0): Promise<StripOutcome> {
   const source = await probeClip(from);
   if (source.problem !== null) return source;
   const isWebm = source.container === "webm" || /^(vp8|vp09|av01)/.test(source.codec);
   try {
-    const isCopied = isWebm ? await copyWebm(from, to) : await copyMp4(from, to);
+    const isCopied = isWebm ? await copyWebm(from, to, shiftMs) : await copyMp4(from, to, shiftMs);
     const copy = isCopied ? await probeClip(to) : null;
-    if (copy !== null && copy.problem === null && isSameClip(source, copy)) {
+    if (copy !== null && copy.problem === null && isSameClip(source, copy, shiftMs)) {
       return { problem: null, contentType: isWebm ? "video/webm" : "video/mp4", facts: copy };
     }
   } catch (error) {
@@ -47,7 +48,7 @@ export async function stripClip(from: string, to: string): Promise<StripOutcome>
   return { problem: "not_copied", byteCount: source.byteCount };
 }
 
-function isSameClip(source: ClipFacts, copy: ClipFacts): boolean {
+function isSameClip(source: ClipFacts, copy: ClipFacts, shiftMs: number): boolean {
   return (
     copy.tagNames.length === 0 &&
     copy.rotationDeg === source.rotationDeg &&
@@ -55,15 +56,16 @@ function isSameClip(source: ClipFacts, copy: ClipFacts): boolean {
     copy.heightPx === source.heightPx &&
     copy.frameTimesMs.length === source.frameTimesMs.length &&
     copy.frameTimesMs.every(
-      (timeMs, index) => Math.abs(timeMs - (source.frameTimesMs[index] ?? Number.NaN)) <= TIME_TOLERANCE_MS,
+      (timeMs, index) =>
+        Math.abs(timeMs - shiftMs - (source.frameTimesMs[index] ?? Number.NaN)) <= TIME_TOLERANCE_MS,
     )
   );
 }
 
-const copyWebm = (from: string, to: string): Promise<boolean> =>
-  writeFile(to, (file) => copyInto(from, new WebMOutputFormat(), file));
+const copyWebm = (from: string, to: string, shiftMs: number): Promise<boolean> =>
+  writeFile(to, (file) => copyInto(from, new WebMOutputFormat(), file, shiftMs));
 
-function copyMp4(from: string, to: string): Promise<boolean> {
+function copyMp4(from: string, to: string, shiftMs: number): Promise<boolean> {
   return writeFile(to, async (file) => {
     let movie: { bytes: Uint8Array; position: number } | null = null;
     const format = new Mp4OutputFormat({
@@ -73,20 +75,20 @@ function copyMp4(from: string, to: string): Promise<boolean> {
         movie = { bytes, position };
       },
     });
-    const isCopied = await copyInto(from, format, file);
+    const isCopied = await copyInto(from, format, file, shiftMs);
     if (movie !== null) await writeAll(file, movie);
     return isCopied;
   });
 }
 
-function copyInto(from: string, format: OutputFormat, file: FileHandle): Promise<boolean> {
+function copyInto(from: string, format: OutputFormat, file: FileHandle, shiftMs: number): Promise<boolean> {
   return withOpenClip(from, async (input) => {
     const writable = new WritableStream<StreamTargetChunk>({
       write: ({ data, position }) => writeAll(file, { bytes: data, position }),
     });
     const output = new Output({ format, target: new StreamTarget(writable, { chunked: true }) });
     try {
-      return await copyTracks(input, output);
+      return await copyTracks(input, output, shiftMs);
     } catch (error) {
       await output.cancel().catch(() => undefined); // the first error is the one that counts
       throw error;

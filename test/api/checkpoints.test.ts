@@ -30,6 +30,22 @@ describe("checkpoints", () => {
     await admin.checkpoints.setActive({ id, version: 3, active: true });
   });
 
+  it("keep what can be measured for them and what shows them, until an admin says otherwise", async () => {
+    const academy = await makeAcademy();
+    const admin = await academy.as(WHO.admin);
+    const shown = { ...own, views: [...own.views], cues: [], drills: [] };
+    const { checkpointId: id } = await admin.checkpoints.add({
+      ...shown,
+      measure: "glove_height",
+      guide: "ring",
+    });
+    const { phase, event, ...words } = shown;
+    const found = async () => (await admin.checkpoints.list({})).find((each) => each.id === id);
+    expect(await found()).toMatchObject({ measure: "glove_height", guide: "ring" });
+    await admin.checkpoints.edit({ ...words, id, version: 1, measure: null, guide: "level" });
+    expect(await found()).toMatchObject({ measure: null, guide: "level" });
+  });
+
   it("refuse a view named twice, no view, and an unknown id", async () => {
     const academy = await makeAcademy();
     const input = { ...own, cues: [], drills: [] };

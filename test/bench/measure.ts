@@ -1,11 +1,12 @@
 /**
- * One figure: how many times the bare baseline of the same run our way costs, or where somebody waits for it, how many
- * milliseconds it takes.
+ * One figure: how many times the bare baseline of the same run our way costs, or where somebody waits for it, how long
+ * that is.
  */
 export interface Figure {
   name: string;
   value: number;
-  unit: "times" | "ms";
+  /** `redraws` of the screen; `%` of a whole. */
+  unit: "times" | "ms" | "redraws" | "%";
   target: number;
   ok: boolean;
 }

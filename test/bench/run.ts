@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { measureBoard } from "./board";
 import type { Figure } from "./measure";
+import { measurePlayer } from "./player";
 import { measureArms, measureClaims, measureCommits } from "./records";
 import { measureServing } from "./serving";
 
@@ -15,13 +16,14 @@ try {
     await measureArms(folder),
     await measureServing(folder),
     ...(await measureBoard(folder)),
+    ...(await measurePlayer(folder)),
   ];
   for (const figure of figures) {
     if (process.argv.includes("--json")) console.log(JSON.stringify(figure));
     else {
       const verdict = figure.ok ? "ok" : "over";
       console.log(
-        `${verdict.padEnd(5)} ${figure.value.toFixed(2).padStart(6)} ${figure.unit.padEnd(5)} (at most ${figure.target})  ${figure.name}`,
+        `${verdict.padEnd(5)} ${figure.value.toFixed(2).padStart(6)} ${figure.unit.padEnd(7)} (at most ${figure.target})  ${figure.name}`,
       );
     }
   }

@@ -1,5 +1,6 @@
 import type { Locator, Page } from "@playwright/test";
-import { expect } from "./academy";
+import { type Academy, expect, expectAccessible } from "./academy";
+import { clipFile, type Family } from "./demo-records";
 
 /** The event frames of a drawn clip, counted from 0, as its sidecar of the truth has them. */
 const EVENTS = {
@@ -17,6 +18,31 @@ export async function saved(page: Page, change: () => Promise<void>) {
   });
   await change();
   expect((await save).ok()).toBe(true);
+}
+
+/** Sends a drawn phone clip as its guardian: a round of its own, or the reply of one. @returns the round's id */
+export async function sendClip(
+  page: Page,
+  academy: Academy,
+  family: Family,
+  { which, roundId }: { which: "first" | "reply"; roundId: string | null },
+): Promise<string> {
+  await page.goto(`/family/${family.athleteId}/send${roundId ? `?round=${roundId}` : ""}`);
+  await expectAccessible(page);
+  await page.locator("input[type=file]").setInputFiles(clipFile(which));
+  await expect(page.getByText("Uploaded, not sent yet")).toBeVisible();
+  await setDay(page, "Filmed on", academy.today());
+  if (which === "first") await page.getByText("Normal speed", { exact: true }).click();
+  else await expect(page.getByText("Filmed at: normal speed, as on this device before.")).toBeVisible();
+  await page.getByText("Open side", { exact: true }).click();
+  const pitches = page.getByRole("textbox", { name: "Pitches thrown" });
+  await pitches.fill("6");
+  await pitches.blur();
+  await page.getByRole("button", { name: "Send the clip" }).click();
+  await expect(page.getByText("The clip is with the coach.")).toBeVisible();
+  await expect(page.getByText(/6 pitches were put on .+ throw log/)).toBeVisible();
+  const link = await page.getByRole("link", { name: "Open the round" }).getAttribute("href");
+  return link?.split("/").at(-1) ?? "";
 }
 
 /** Opens a phase of the delivery's outline. */

@@ -1,9 +1,11 @@
+import { randomBytes } from "node:crypto";
+import { mkdirSync, writeFileSync } from "node:fs";
 import { type APIRequestContext, request } from "@playwright/test";
 import { ROUTE_RIGHTS } from "@/server/api/route-rights";
 import type { Action } from "@/server/domain/access/rights";
 import { Sqlite } from "../../db/driver";
 import { expect, type Person, test } from "./academy";
-import { PORT } from "./start-academy";
+import { PORT, START_MS } from "./start-academy";
 
 const BASE = `http://localhost:${PORT}`;
 const PEOPLE: readonly (Person | "nobody")[] = ["admin", "coach", "guardian", "athlete", "nobody"];
@@ -14,12 +16,16 @@ const MAY: Record<"child" | "athlete", Partial<Record<Action, readonly string[]>
     "clip.send": ["guardian"],
     "clip.watch": ["admin", "coach", "guardian"],
     "clip.poster": ["coach", "guardian"],
+    "review.write": ["coach"],
+    "review.read": ["admin", "coach", "guardian"],
     "ledger.export": ["admin"],
   },
   athlete: {
     "clip.send": ["athlete"],
     "clip.watch": ["admin", "coach", "athlete"],
     "clip.poster": ["coach"],
+    "review.write": ["coach"],
+    "review.read": ["admin", "coach", "athlete"],
     "ledger.export": ["admin"],
   },
 };
@@ -64,6 +70,24 @@ function readyClipOf(athleteId: string): string | null {
   return row?.id ?? null;
 }
 
+/** A note that was spoken on a sent round of the athlete, put there as the academy keeps it; and that round. */
+function spokenOn(athleteId: string): { voiceId: string; roundId: string } {
+  const folder = process.env.SLABSIDE_E2E_FOLDER;
+  const sqlite = new Sqlite(`${folder}/data/slabside.sqlite`);
+  const sent = sqlite
+    .prepare("SELECT round_id, coach_person_id FROM review WHERE athlete_id = ? ORDER BY sent_at_ms LIMIT 1")
+    .get(athleteId) as { round_id: string; coach_person_id: string };
+  const storageName = randomBytes(16).toString("hex");
+  const voiceId = `voi_${storageName}`;
+  mkdirSync(`${folder}/data/clips/${storageName.slice(0, 2)}/${storageName}`, { recursive: true });
+  writeFileSync(`${folder}/data/clips/${storageName.slice(0, 2)}/${storageName}/voice`, "voice");
+  sqlite
+    .prepare("INSERT INTO voice_note VALUES (?, ?, ?, ?, 'sent', ?, 'audio/webm', 5, ?, 20, ?)")
+    .run(voiceId, sent.round_id, athleteId, sent.coach_person_id, storageName, "0".repeat(64), START_MS);
+  sqlite.close();
+  return { voiceId, roundId: sent.round_id };
+}
+
 /* An upload that does not exist answers everybody alike; its rights are proved where uploads are. */
 const WALKED = ROUTE_RIGHTS.filter(
   (right) => !right.path.startsWith("/api/uploads") || right.method === "POST",
@@ -76,9 +100,10 @@ for (const subject of ["child", "athlete"] as const) {
       const athleteId = athleteOf(subject);
       await expect.poll(() => readyClipOf(athleteId), { timeout: 540_000 }).not.toBeNull();
       const clipId = readyClipOf(athleteId) ?? "";
+      const ids = { clipId, athleteId, ...spokenOn(athleteId) };
       const context = await signedIn(who);
       for (const right of WALKED) {
-        const status = await statusOf(context, right.method, right.path, { clipId, athleteId });
+        const status = await statusOf(context, right.method, right.path, ids);
         const isOpen = ![401, 404].includes(status);
         const where = `${right.method} ${right.path} answered ${status}`;
         expect(isOpen, where).toBe(MAY[subject][right.action]?.includes(who) ?? false);
@@ -92,7 +117,7 @@ async function statusOf(
   context: APIRequestContext,
   method: string,
   path: string,
-  ids: { clipId: string; athleteId: string },
+  ids: { clipId: string; athleteId: string; voiceId: string; roundId: string },
 ): Promise<number> {
   if (path.startsWith("/api/uploads")) {
     const metadata = `athleteId ${Buffer.from(ids.athleteId).toString("base64")}`;
@@ -102,7 +127,11 @@ async function statusOf(
     });
     return answer.status();
   }
-  const address = path.replace("[clipId]", ids.clipId) + (path.endsWith("month") ? "?month=2026-11" : "");
+  const filled = path
+    .replace("[clipId]", ids.clipId)
+    .replace("[voiceId]", ids.voiceId)
+    .replace("[roundId]", ids.roundId);
+  const address = filled + (path.endsWith("month") ? "?month=2026-11" : "");
   const isPut = method === "PUT";
   const answer = await context.fetch(address, {
     method,

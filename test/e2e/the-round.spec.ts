@@ -2,8 +2,8 @@ import { readFileSync } from "node:fs";
 import type { Page } from "@playwright/test";
 import { parse } from "csv-parse/sync";
 import { type Academy, expect, expectAccessible, PHONE, test } from "./academy";
-import { chooseFamily, clipFile, database, eventFrames, type Family, startOf } from "./demo-records";
-import { dayInWords, markEvents, openPhase, saved, setDay, setNumber } from "./hands";
+import { chooseFamily, database, eventFrames, type Family, startOf } from "./demo-records";
+import { dayInWords, markEvents, openPhase, saved, sendClip, setNumber } from "./hands";
 
 const HOUR_MS = 3_600_000;
 
@@ -23,13 +23,13 @@ test("a clip from a phone becomes corrections, a reply, a check, a session, a lo
   const coach = await academy.as("coach");
 
   const roundId = await test.step("the guardian sends a clip", () =>
-    sendClip(guardian, academy, family, "first", null));
+    sendClip(guardian, academy, family, { which: "first", roundId: null }));
   await test.step("the coach takes it and writes a review", () => review(coach, family, roundId));
   await test.step("the guardian reads it and ticks a day of practice", () =>
     read(guardian, academy, family, roundId));
   academy.setClock(academy.clockMs() + 26 * HOUR_MS);
   await test.step("the guardian answers with a new clip", () =>
-    sendClip(guardian, academy, family, "reply", roundId));
+    sendClip(guardian, academy, family, { which: "reply", roundId }));
   await test.step("the coach checks whether each correction took", () => check(coach, roundId));
   await test.step("the guardian logs a game", () => logGame(guardian, family));
   const sessionId = await test.step("the coach books: refused by the arm, then a time that fits", () =>
@@ -38,29 +38,6 @@ test("a clip from a phone becomes corrections, a reply, a check, a session, a lo
   await test.step("the admin exports the month, and it adds up", () =>
     exportMonth(academy, family, sessionId));
 });
-
-async function sendClip(
-  page: Page,
-  academy: Academy,
-  family: Family,
-  which: "first" | "reply",
-  roundId: string | null,
-) {
-  await page.goto(`/family/${family.athleteId}/send${roundId ? `?round=${roundId}` : ""}`);
-  await expectAccessible(page);
-  await page.locator("input[type=file]").setInputFiles(clipFile(which));
-  await expect(page.getByText("Uploaded, not sent yet")).toBeVisible();
-  await setDay(page, "Filmed on", academy.today());
-  await page.getByText("Open side", { exact: true }).click();
-  const pitches = page.getByRole("textbox", { name: "Pitches thrown" });
-  await pitches.fill("6");
-  await pitches.blur();
-  await page.getByRole("button", { name: "Send the clip" }).click();
-  await expect(page.getByText("The clip is with the coach.")).toBeVisible();
-  await expect(page.getByText(/6 pitches were put on .+ throw log/)).toBeVisible();
-  const link = await page.getByRole("link", { name: "Open the round" }).getAttribute("href");
-  return link?.split("/").at(-1) ?? "";
-}
 
 async function review(page: Page, family: Family, roundId: string) {
   await page.goto("/reviews?show=all");

@@ -9,6 +9,9 @@ export interface AthleteRecord {
   reviews: { sent: string; answered: string; settled: string };
   correction: string;
   answeredCorrection: string;
+  /** A measure of the sent review, and a request to take it again. */
+  measurement: string;
+  remeasureRequest: string;
   bookedSession: string;
   loggedSession: string;
   runningSession: string;

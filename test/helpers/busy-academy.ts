@@ -8,8 +8,9 @@ import { athleteTeam, painReport, plannedOuting, throwEntry } from "@/db/schema/
 import { instantOf } from "@/server/domain/time/calendar-day";
 import { makeAcademy, type TestAcademy, WHO, ZONE } from "./academy";
 import type { AthleteRecord } from "./athlete-record";
-import { fillCorrections, fillRounds } from "./busy-rounds";
+import { fillCorrections, fillMeasures, fillRounds } from "./busy-rounds";
 import { keepOwnBook } from "./own-book";
+import { keepOwnTemplate } from "./own-template";
 import { ownersOf } from "./owners";
 
 const HOUR = 3_600_000;
@@ -27,6 +28,7 @@ export async function makeBusyAcademy(): Promise<{
     stranger: await fill(academy, WHO.stranger, 3),
   };
   await keepOwnBook(academy.db);
+  await keepOwnTemplate(academy.db);
   await academy.db.insert(siteClosure).values({
     id: "clo_holiday",
     siteId: WHO.site,
@@ -50,6 +52,7 @@ async function fill(
   const record = recordOf(who);
   await fillRounds(academy, record, ownersOf(record.athleteId));
   await fillCorrections(academy, record, ownersOf(record.athleteId).coach);
+  await fillMeasures(academy, record, ownersOf(record.athleteId).coach);
   await fillSessions(academy, record, place);
   await fillThrows(academy, record);
   return record;
@@ -74,6 +77,8 @@ function recordOf(who: { athleteId: string; personId: string }): AthleteRecord {
     },
     correction: `cor_sent_${short}`,
     answeredCorrection: `cor_answered_${short}`,
+    measurement: `msr_sent_${short}`,
+    remeasureRequest: `rmr_${short}`,
     bookedSession: `ses_booked_${short}`,
     loggedSession: `ses_logged_${short}`,
     runningSession: `ses_running_${short}`,

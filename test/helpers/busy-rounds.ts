@@ -1,11 +1,14 @@
 import { clip } from "@/db/schema/clips";
 import { correction, correctionEvent } from "@/db/schema/corrections";
+import { drawnMark, measurement, remeasureRequest } from "@/db/schema/mechanics";
+import { remark } from "@/db/schema/people";
 import { review } from "@/db/schema/reviews";
 import { round, roundEvent } from "@/db/schema/rounds";
 import { STARTING_LIBRARY } from "@/server/domain/mechanics/starting-library";
 import { type TestAcademy, WHO } from "./academy";
 import type { AthleteRecord } from "./athlete-record";
 import { THREE_SECONDS } from "./clips";
+import { kneePoints, noteMark } from "./measures";
 
 const HOUR = 3_600_000;
 
@@ -125,4 +128,33 @@ export async function fillCorrections({ db, clock }: TestAcademy, record: Athlet
       atMs: sentAtMs,
     });
   }
+}
+
+/** A measure and a note on the picture of the sent review, and a request to measure that frame again. */
+export async function fillMeasures({ db, clock }: TestAcademy, record: AthleteRecord, coach: string) {
+  const { athleteId } = record;
+  const [clipId, reviewId] = [record.clips.sent, record.reviews.sent];
+  await db.insert(measurement).values({
+    ...{ id: record.measurement, athleteId, reviewId, clipId, coachPersonId: coach },
+    ...{ kind: "front_knee_flexion", view: "open_side", frame: 108, value: 40 },
+    points: JSON.stringify(kneePoints(40)),
+    ...{ checkpointId: "front-knee-bent", measuredOn: "2026-11-24", atMs: clock.ms - 30 * HOUR },
+  });
+  await db.insert(remeasureRequest).values({
+    ...{ id: record.remeasureRequest, measurementId: record.measurement, athleteId },
+    ...{ askedByPersonId: coach, askedAtMs: clock.ms - 2 * HOUR },
+  });
+  const { text, points, ...mark } = noteMark({ clipId });
+  const remarkId = `rmk_${record.measurement}`;
+  await db.insert(remark).values({ id: remarkId, text: `${record.marker} note` });
+  await db
+    .insert(drawnMark)
+    .values({
+      ...mark,
+      id: `mrk_${reviewId}`,
+      reviewId,
+      remarkId,
+      points: JSON.stringify(points),
+      position: 0,
+    });
 }

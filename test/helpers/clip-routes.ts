@@ -5,10 +5,17 @@ import { afterAll, beforeEach, vi } from "vitest";
 import { clipPoster, putClipPoster } from "@/server/api/handlers/clip-poster";
 import { clipVideo } from "@/server/api/handlers/clip-video";
 import { receiveUpload } from "@/server/api/handlers/uploads";
+import { keepVoiceNote, voiceNote } from "@/server/api/handlers/voice";
+import { convertClips } from "@/server/jobs/convert-clips";
 import { expireClips } from "@/server/jobs/expire-clips";
 import { makeAcademy, type TestAcademy } from "./academy";
 
-const desk = vi.hoisted(() => ({ dataFolder: "", who: "", academy: null as TestAcademy | null }));
+const desk = vi.hoisted(() => ({
+  dataFolder: "",
+  searchPath: "",
+  who: "",
+  academy: null as TestAcademy | null,
+}));
 
 function academyNow(): TestAcademy {
   if (!desk.academy) throw new Error("No academy was made.");
@@ -19,6 +26,9 @@ vi.mock("@/server/env", () => ({
   env: {
     get dataFolder() {
       return desk.dataFolder;
+    },
+    get PATH() {
+      return desk.searchPath;
     },
     databasePath: ":memory:",
     UPLOAD_RESERVE_BYTES: 0,
@@ -41,7 +51,16 @@ vi.mock("@/server/api/request-context", async () => {
  * The handlers and the clean-up under test. Take them from here: imported on their own they would be loaded before the
  * test's settings are in place.
  */
-export const routes = { clipPoster, putClipPoster, clipVideo, receiveUpload, expireClips };
+export const routes = {
+  clipPoster,
+  putClipPoster,
+  clipVideo,
+  receiveUpload,
+  voiceNote,
+  keepVoiceNote,
+  expireClips,
+  convertClips,
+};
 
 const held = globalThis as unknown as { slabsideUploads?: unknown; slabsideConnections?: unknown };
 
@@ -56,6 +75,7 @@ export function clipRoutes() {
     made.push(desk.dataFolder);
     desk.academy = await makeAcademy();
     desk.who = "";
+    desk.searchPath = "";
     held.slabsideConnections = desk.academy.connections;
     held.slabsideUploads = undefined;
   });
@@ -72,6 +92,10 @@ export function clipRoutes() {
     /** Who is signed in from now on; an empty text is nobody. */
     signIn: (personId: string) => {
       desk.who = personId;
+    },
+    /** Where programs are looked for from now on; without it there are none. */
+    searchIn: (folder: string) => {
+      desk.searchPath = folder;
     },
     /** Every file below a part of the data folder; none when it is not there. */
     files: (part: "clips" | "uploads"): string[] => filesBelow(join(desk.dataFolder, part)),

@@ -100,6 +100,8 @@ const SUBJECT_KEYS = [
   "correctionId",
   "reviewId",
   "entryId",
+  "measurementId",
+  "requestId",
   "outingId",
   "sessionId",
 ];

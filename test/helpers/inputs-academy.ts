@@ -4,6 +4,7 @@ import { WHO } from "./academy";
 import type { AthleteRecord } from "./athlete-record";
 import type { ExampleInput } from "./example-input";
 import { OWN_BOOK } from "./own-book";
+import { OWN_TEMPLATE } from "./own-template";
 import { ownersOf } from "./owners";
 
 const nothing = () => ({});
@@ -61,6 +62,10 @@ export const ACADEMY_INPUTS: Record<string, ExampleInput> = {
   "checkpoints.add": () => ({ ...checkpointWords(), phase: "stride", event: "front_foot_contact" }),
   "checkpoints.edit": () => ({ ...checkpointWords(), id: STARTING_LIBRARY[0]?.id, version: 1 }),
   "checkpoints.setActive": () => ({ id: STARTING_LIBRARY[0]?.id, version: 1, active: false }),
+  "reviewTemplates.list": nothing,
+  "reviewTemplates.add": () => ({ template: OWN_TEMPLATE }),
+  "reviewTemplates.edit": () => ({ id: "tpl_own", version: 1, template: OWN_TEMPLATE }),
+  "reviewTemplates.setActive": () => ({ id: "tpl_own", version: 1, active: false }),
   "hours.list": nothing,
   "hours.setWeek": () => ({
     coachPersonId: WHO.coach,

@@ -2,10 +2,12 @@ import { STARTING_LIBRARY } from "@/server/domain/mechanics/starting-library";
 import { EMPTY_REVIEW_DRAFT } from "@/server/domain/reviews/draft";
 import { WHO } from "./academy";
 import type { ExampleInput } from "./example-input";
+import { kneePoints } from "./measures";
 
 /** Clips, rounds, reviews, practice and throwing. */
 export const ROUND_INPUTS: Record<string, ExampleInput> = {
   "clips.discard": (record) => ({ clipId: record.clips.waiting }),
+  "clips.setCapturedRate": (record) => ({ clipId: record.clips.taken, capturedFps: null }),
   "clips.sending": (record) => ({ athleteId: record.athleteId }),
   "clips.waiting": (record) => ({ athleteId: record.athleteId }),
   "rounds.queue": () => ({}),
@@ -47,6 +49,17 @@ export const ROUND_INPUTS: Record<string, ExampleInput> = {
   "reviews.settle": (record) => ({ roundId: record.rounds.answered, version: 1 }),
   "reviews.addAddendum": (record) => ({ reviewId: record.reviews.sent, text: "One more thing." }),
   "reviews.retire": (record) => ({ correctionId: record.correction, reason: "No longer wanted." }),
+  "measurements.again": () => ({}),
+  "measurements.askAgain": (record) => ({
+    measurementId: record.measurement,
+    forPersonId: WHO.otherCoach,
+  }),
+  "measurements.blind": (record) => ({ requestId: record.remeasureRequest }),
+  "measurements.measureAgain": (record) => ({
+    requestId: record.remeasureRequest,
+    points: kneePoints(41).map(({ x, y }) => ({ x, y })),
+    untilFrame: null,
+  }),
   "practice.tick": (record) => ({ correctionId: record.correction, day: "2026-11-25" }),
   "practice.untick": (record) => ({ correctionId: record.correction, day: "2026-11-25" }),
   "athletes.guardians": (record) => ({ athleteId: record.athleteId }),

@@ -28,6 +28,17 @@ export const keep = (changes: Partial<ReviewDraft["keeps"][number]> = {}) => ({
   voiceId: null,
   ...changes,
 });
+export const shownAgain = (
+  correctionId: string,
+  changes: Partial<ReviewDraft["shownAgain"][number]> = {},
+) => ({
+  correctionId,
+  verdict: "not_yet" as const,
+  note: "",
+  clipId: "side",
+  frame: 143,
+  ...changes,
+});
 export const review = (changes: Partial<ReviewDraft> = {}): ReviewDraft => ({
   ...EMPTY_REVIEW_DRAFT,
   corrections: [correction()],

@@ -1,8 +1,8 @@
 import { clipScope, lastViewAtMs, noteView } from "@/server/data/clips";
 import { findRound } from "@/server/data/rounds";
 import { unitOfWork } from "@/server/data/unit-of-work";
-import { clipPath } from "@/server/media/clip-store";
 import { clipsFolder } from "@/server/media/media-folders";
+import { filmToServe } from "@/server/media/playable-film";
 import { serveFile } from "@/server/media/serve-clip";
 import { answerRoute, type RouteScope } from "../guard-route";
 import { type WatchableClip, watchableClip } from "./watchable-clip";
@@ -16,12 +16,7 @@ export function clipVideo(request: Request, clipId: string): Promise<Response> {
   return answerRoute(request, rule, async (scope) => {
     const clip = await watchableClip(scope, clipId);
     if (request.method === "GET") await noteForeignView(scope, clip);
-    return serveFile(request, {
-      path: clipPath(clipsFolder(), clip.storageName, "copy"),
-      contentType: clip.contentType,
-      etag: clip.sha256,
-      byteCount: clip.byteCount,
-    });
+    return serveFile(request, await filmToServe(clipsFolder(), clip));
   });
 }
 

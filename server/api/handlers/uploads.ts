@@ -10,6 +10,7 @@ import { Refusal } from "@/server/domain/errors/refusal";
 import { env } from "@/server/env";
 import { clipsFolder, reserveSet, uploadsFolder } from "@/server/media/media-folders";
 import { receiveClip } from "@/server/media/receive-clip";
+import { converterPath } from "@/server/media/run-converter";
 import type { UploadMetadata } from "@/server/media/upload-folder";
 import { UploadServer } from "@/server/media/upload-server";
 import type { UploadAuthority } from "@/server/media/upload-settings";
@@ -40,10 +41,11 @@ function uploadServer(): UploadServer {
     maxBytes: MAX_CLIP_BYTES,
     ...(reserve ? { reserve } : {}),
     authorise: uploadAuthority,
-    onFinished: (upload) =>
+    onFinished: async (upload) =>
       receiveClip(upload, {
         connections: connections(env.databasePath),
         clipsFolder: clipsFolder(),
+        canConvert: (await converterPath(env.PATH)) !== null,
         nowMs: nowMs(),
       }),
   });

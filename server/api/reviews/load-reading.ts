@@ -1,14 +1,22 @@
 import { correctionsOf } from "@/server/data/corrections";
 import { stayOf } from "@/server/data/leaving";
 import { nameOfAthlete } from "@/server/data/names";
-import { eventMarksOn, sentReviewsOf } from "@/server/data/reviews";
+import { sentReviewsOf } from "@/server/data/reviews";
 import { playableClips } from "@/server/data/round-clips";
 import { drawingProgress } from "@/server/data/today";
+import { voicesToHear } from "@/server/data/voice-notes";
 import { hasLeft } from "@/server/domain/people/leaving";
 import { replyOffer } from "@/server/domain/reviews/reply-offer";
 import type { Scope } from "../context";
 import { roundInHand } from "../round-in-hand";
-import { coachNameOf, correctionsOfRound, correctionView, roundView, sentView } from "./round-parts";
+import {
+  coachNameOf,
+  correctionsOfRound,
+  correctionView,
+  measuredOn,
+  roundView,
+  sentView,
+} from "./round-parts";
 import type { ReadingView } from "./shapes";
 
 /** A round that was open on the day the athlete left asks for no clip any more. */
@@ -25,6 +33,8 @@ export async function loadReading(scope: Scope, roundId: string): Promise<Readin
     corrections.flatMap((each) => (each.clipId === null ? [] : [each.clipId])),
   );
   const { givenName } = await nameOfAthlete(db, athlete.athleteId);
+  const sent = (await sentReviewsOf(db, round.id)).map(sentView);
+  const voices = [...corrections, ...sent.flatMap(({ keeps }) => keeps)].map(({ voiceId }) => voiceId);
   const stay = await stayOf(db, athlete.athleteId);
   return {
     round: await roundView(db, round),
@@ -35,11 +45,12 @@ export async function loadReading(scope: Scope, roundId: string): Promise<Readin
     clips,
     drawing: await drawingProgress(db),
     corrections: corrections.map((each) => correctionView(each, scope)),
-    eventMarks: await eventMarksOn(
+    ...(await measuredOn(db, clips)),
+    sent,
+    voicesToHear: await voicesToHear(
       db,
-      clips.map((clip) => clip.id),
+      voices.flatMap((id) => (id === null ? [] : [id])),
     ),
-    sent: (await sentReviewsOf(db, round.id)).map(sentView),
     reply: hasLeft(stay?.leftOn ?? null, today) ? NOTHING_WANTED : replyOffer({ ...round, today }),
   };
 }

@@ -1,10 +1,13 @@
 import type { Db } from "@/db/client";
 import type { CorrectionRecord } from "@/server/data/corrections";
+import { marksOn } from "@/server/data/drawn-marks";
+import { measurementsOn, repeatedMeasures } from "@/server/data/measurements";
 import { namesOf } from "@/server/data/names";
 import { remarkText } from "@/server/data/remarks";
-import type { SentReview } from "@/server/data/reviews";
+import { eventMarksOn, type SentReview } from "@/server/data/reviews";
 import type { Round } from "@/server/data/rounds";
 import { Refusal } from "@/server/domain/errors/refusal";
+import { measureErrors } from "@/server/domain/mechanics/measure-error";
 import { fullName } from "@/server/domain/people/person";
 import type { DraftKind } from "@/server/domain/reviews/draft";
 import { practiceDays } from "@/server/domain/reviews/practice";
@@ -62,6 +65,7 @@ export function correctionView(
     clipId: record.clipId,
     frame: record.frame,
     position: record.position,
+    voiceId: record.voiceId,
     ...{ state, cameBack, yesInARow, givenOn },
     givenAtMs: record.givenAtMs,
     happenings: record.happenings.map(({ sessionId, ...each }) => each),
@@ -82,4 +86,15 @@ export function correctionsOfRound(records: readonly CorrectionRecord[], round: 
     const isOpen = record.standing.state === "given" || record.standing.state === "showing";
     return record.happenings.some((each) => each.roundId === round.id) || (goesOn && isOpen);
   });
+}
+
+/** The moments, measures and marks that sent reviews left on some clips, and how sure measures are. */
+export async function measuredOn(db: Db, clips: readonly { id: string }[]) {
+  const clipIds = clips.map((clip) => clip.id);
+  return {
+    eventMarks: await eventMarksOn(db, clipIds),
+    measurements: await measurementsOn(db, clipIds),
+    marks: await marksOn(db, clipIds),
+    measureErrors: measureErrors(await repeatedMeasures(db)),
+  };
 }

@@ -6,10 +6,12 @@ import { tellFamily } from "@/server/data/notices";
 import { insertReview } from "@/server/data/reviews";
 import { playableClips } from "@/server/data/round-clips";
 import { type Round, stepRound } from "@/server/data/rounds";
+import { athleteCard } from "@/server/data/season";
 import { Refusal } from "@/server/domain/errors/refusal";
 import { misfits } from "@/server/domain/reviews/checkpoint-fit";
 import { isOpen } from "@/server/domain/reviews/correction-state";
 import { type CheckDraft, EMPTY_CHECK_DRAFT } from "@/server/domain/reviews/draft";
+import { measuresMissing, measuresToSend } from "@/server/domain/reviews/measures-to-send";
 import { missingToSettle } from "@/server/domain/reviews/readiness";
 import { moveRound } from "@/server/domain/reviews/round-state";
 import { type CheckOutcome, outcomesInWords, outcomesOf } from "@/server/domain/reviews/settling";
@@ -35,7 +37,11 @@ export async function settleRound(
   const draft = kept?.document ?? EMPTY_CHECK_DRAFT;
   const corrections = await correctionsOf(db, athlete.athleteId);
   const facts = await loadFacts(scope, round, corrections);
-  const missing = [...missingToSettle(draft, facts), ...misfits(draft, facts)];
+  const missing = [
+    ...missingToSettle(draft, facts),
+    ...misfits(draft, facts),
+    ...measuresMissing(draft, facts),
+  ];
   if (missing.length > 0) throw new Refusal({ reason: "draft_incomplete", missing });
   const outcomes = outcomesOf(draft, corrections, nowMs);
   const reviewId = await writeCheck(scope, round, draft, { openedAtMs: kept?.openedAtMs ?? nowMs, ...facts });
@@ -61,7 +67,7 @@ async function roundToSettle({ db, actor }: Scope, roundId: string): Promise<Rou
   return round;
 }
 
-async function loadFacts({ db }: Scope, round: Round, corrections: readonly CorrectionRecord[]) {
+async function loadFacts({ db, athlete }: Scope, round: Round, corrections: readonly CorrectionRecord[]) {
   const clips = await playableClips(
     db,
     round.id,
@@ -75,15 +81,17 @@ async function loadFacts({ db }: Scope, round: Round, corrections: readonly Corr
     clips,
     viewOfClip: new Map(clips.map((clip) => [clip.id, clip.view])),
     checkpoints: await listCheckpoints(db),
+    throws: (await athleteCard(db, athlete.athleteId)).throws,
   };
 }
 
 async function writeCheck(
   { db, actor, athlete, today, nowMs }: Scope,
   round: Round,
-  { eventMarks, judgements, note }: CheckDraft,
-  { openedAtMs, viewOfClip }: { openedAtMs: number } & Awaited<ReturnType<typeof loadFacts>>,
+  draft: CheckDraft,
+  { openedAtMs, ...facts }: { openedAtMs: number } & Awaited<ReturnType<typeof loadFacts>>,
 ): Promise<string> {
+  const { eventMarks, judgements, marks, note } = draft;
   return insertReview(db, {
     ...{
       roundId: round.id,
@@ -92,8 +100,8 @@ async function writeCheck(
       coachPersonId: actor.personId,
       note,
     },
-    ...{ openedAtMs, sentAtMs: nowMs, judgedOn: today, viewOfClip },
-    ...{ eventMarks, judgements, keeps: [] },
+    ...{ openedAtMs, sentAtMs: nowMs, judgedOn: today, viewOfClip: facts.viewOfClip },
+    ...{ eventMarks, judgements, keeps: [], measures: measuresToSend(draft, facts), marks },
   });
 }
 

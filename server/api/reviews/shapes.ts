@@ -9,17 +9,21 @@ import {
 import { checkpointSchema } from "@/server/domain/mechanics/checkpoint";
 import { CAMERA_VIEWS, DELIVERY_EVENTS, DELIVERY_PHASES } from "@/server/domain/mechanics/delivery";
 import { judgementScore } from "@/server/domain/mechanics/judgement";
+import { MEASURE_KINDS } from "@/server/domain/mechanics/measure-kind";
 import { CORRECTION_EVENT_KINDS, CORRECTION_STATES } from "@/server/domain/reviews/correction-state";
 import {
   checkDraftSchema,
   DRAFT_KINDS,
   draftJudgementSchema,
   draftKeepSchema,
+  draftMarkSchema,
   eventMarkSchema,
+  measuredPointSchema,
   reviewDraftSchema,
 } from "@/server/domain/reviews/draft";
 import { ROUND_STATES } from "@/server/domain/reviews/round-state";
 import { athleteHead } from "../athlete-head";
+import { templateShape } from "./template-shape";
 
 /** Ids in an input. */
 export const idInput = z.string().min(1).max(64);
@@ -65,6 +69,8 @@ export const correctionShape = z.strictObject({
   clipId: z.string().nullable(),
   frame: z.number().nullable(),
   position: z.number(),
+  /** A spoken note on it; null when there is none. */
+  voiceId: z.string().nullable(),
   state: z.enum(CORRECTION_STATES),
   cameBack: z.boolean(),
   yesInARow: z.number(),
@@ -122,6 +128,46 @@ const drawingShape = z.strictObject({ ready: z.int(), drawing: z.int() });
 const kept = <Document extends z.ZodType>(document: Document) =>
   z.strictObject({ document, version: z.number(), coachName: z.string(), savedAtMs: z.number() }).nullable();
 
+/** A measure of a sent review or check. */
+export const measurementShape = z.strictObject({
+  id: z.string(),
+  kind: z.enum(MEASURE_KINDS),
+  checkpointId: z.string().nullable(),
+  clipId: z.string(),
+  frame: z.number(),
+  untilFrame: z.number().nullable(),
+  points: z.array(measuredPointSchema),
+  view: z.enum(CAMERA_VIEWS),
+  /** Degrees, hundredths of a length, or milliseconds, by its kind. */
+  value: z.number(),
+});
+/** A measure of a sent review or check. */
+export type MeasurementView = z.output<typeof measurementShape>;
+
+const errorFigure = z
+  .strictObject({
+    withinSd: z.number(),
+    plusMinus: z.number(),
+    degreesOfFreedom: z.number(),
+    isEnough: z.boolean(),
+  })
+  .nullable();
+
+/** The error of a kind of measure from one view, from the academy's own repeats. */
+export const measureErrorShape = z.strictObject({
+  kind: z.enum(MEASURE_KINDS),
+  view: z.enum(CAMERA_VIEWS),
+  sameFrame: errorFigure,
+  sameDay: errorFigure,
+});
+
+/** What reviews that are sent have measured and drawn on the clips, and how sure measures are. */
+const measuredOnClips = {
+  measurements: z.array(measurementShape),
+  marks: z.array(draftMarkSchema),
+  measureErrors: z.array(measureErrorShape),
+};
+
 /** What staff see of a round in the review room. */
 export const roomShape = z.strictObject({
   round: roundShape,
@@ -140,7 +186,10 @@ export const roomShape = z.strictObject({
     z.strictObject({ checkpointId: z.string(), score: judgementScore, judgedOn: z.string() }),
   ),
   corrections: z.array(correctionShape),
+  /** What the academy usually says at the athlete's age, the narrowest age group first. */
+  templates: z.array(templateShape),
   eventMarks: z.array(eventMarkSchema),
+  ...measuredOnClips,
   /** How this round's sent review judged its clips. */
   judgements: z.array(draftJudgementSchema),
   reviewDraft: kept(reviewDraftSchema),
@@ -161,7 +210,10 @@ export const readingShape = z.strictObject({
   drawing: drawingShape,
   corrections: z.array(correctionShape),
   eventMarks: z.array(eventMarkSchema),
+  ...measuredOnClips,
   sent: z.array(sentShape),
+  /** Of the spoken notes those that are still kept. */
+  voicesToHear: z.array(z.string()),
   reply: z.strictObject({ isWanted: z.boolean(), isOpen: z.boolean(), words: z.string() }),
 });
 /** What the family reads of a round. */

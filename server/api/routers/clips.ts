@@ -1,9 +1,12 @@
 import { z } from "zod";
 import { athleteScope } from "@/server/data/access";
 import { armOf } from "@/server/data/arms";
+import { setCapturedRate } from "@/server/data/captured-rates";
 import { clipScope, discardWaitingClip, findClip, waitingClips } from "@/server/data/clips";
 import { consentIsLive } from "@/server/data/consents";
 import { athleteCard } from "@/server/data/season";
+import { MAX_CAPTURED_FPS, MIN_CAPTURED_FPS } from "@/server/domain/clips/capture-rate";
+import { CONVERSION_STATES } from "@/server/domain/clips/clip";
 import { MAX_CLIP_BYTES, MAX_CLIP_MS } from "@/server/domain/clips/probe";
 import { MAX_CLIPS_AT_ONCE } from "@/server/domain/clips/send-clip";
 import { Refusal } from "@/server/domain/errors/refusal";
@@ -23,6 +26,7 @@ const waitingClip = z.strictObject({
   durationMs: z.number(),
   byteCount: z.number(),
   hasPoster: z.boolean(),
+  conversion: z.enum(CONVERSION_STATES).nullable(),
 });
 
 export const clipsRouter = router({
@@ -69,7 +73,25 @@ export const clipsRouter = router({
         durationMs: clip.durationMs ?? 0,
         byteCount: clip.byteCount ?? 0,
         hasPoster: clip.hasPoster,
+        conversion: clip.conversion,
       }));
+    },
+  }),
+
+  /** Says for a coach how many frames a second a clip was recorded at; null when nobody can know. */
+  setCapturedRate: command({
+    action: "review.write",
+    input: z.strictObject({
+      clipId: id,
+      capturedFps: z.number().min(MIN_CAPTURED_FPS).max(MAX_CAPTURED_FPS).nullable(),
+    }),
+    output: done,
+    athlete: (db, { clipId }) => clipScope(db, clipId),
+    async run({ db }, { clipId, capturedFps }) {
+      const clip = await findClip(db, clipId);
+      if (clip?.state !== "ready") throw new Refusal({ reason: "not_found" });
+      await setCapturedRate(db, clipId, capturedFps, "coach");
+      return DONE;
     },
   }),
 

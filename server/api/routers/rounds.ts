@@ -6,6 +6,7 @@ import { replyWindowFrom } from "@/server/data/reply-windows";
 import { tellOfHandOver, tellOfRetake, tellOfTaking, tellOfWithdrawal } from "@/server/data/round-notices";
 import { coachesNow } from "@/server/data/round-queue";
 import { passDrafts, roundScope, stepRound } from "@/server/data/rounds";
+import { FILMED_SPEEDS } from "@/server/domain/clips/capture-rate";
 import { sendClipsInput } from "@/server/domain/clips/send-clip";
 import { Refusal } from "@/server/domain/errors/refusal";
 import { pausePromise } from "@/server/domain/reviews/promise";
@@ -32,11 +33,16 @@ export const roundsRouter = router({
   /** Sends waiting clips: as a new round, as a reply, or in place of clips that could not be used. */
   send: command({
     action: "clip.send",
-    input: z.strictObject({ athleteId: id, roundId: id.nullable(), clips: sendClipsInput }),
+    input: z.strictObject({
+      athleteId: id,
+      roundId: id.nullable(),
+      clips: sendClipsInput,
+      filmedSpeed: z.enum(FILMED_SPEEDS).default("unknown"),
+    }),
     output: z.strictObject({ roundId: z.string(), dueAtMs: z.number(), pitchesLogged: z.number() }),
     athlete: async (db, { athleteId, roundId }) =>
       (await isRoundOf(db, roundId, athleteId)) ? athleteScope(db, athleteId) : null,
-    run: (scope, { roundId, clips }) => sendClips(scope, { roundId, clips }),
+    run: (scope, { athleteId, ...sending }) => sendClips(scope, sending),
   }),
 
   /** Takes a received round: the caller will review it. */

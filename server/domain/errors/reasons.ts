@@ -42,6 +42,7 @@ export interface RefusalFacts {
   hours_missing: { siteName: string };
   corrections_full: { open: number; max: number };
   draft_incomplete: { missing: readonly string[] };
+  measure_invalid: { why: string };
   practice_day_invalid: { why: string };
   frame_outside_clip: { frame: number; frameCount: number };
 

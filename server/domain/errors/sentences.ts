@@ -85,6 +85,7 @@ const SENTENCES: Sentences = {
   corrections_full: (facts) =>
     `${facts.open} corrections are open and ${facts.max} is the most at a time. The review is still a draft. Hold or retire one first, or leave one out.`,
   draft_incomplete: (facts) => `Not sent yet: ${facts.missing.join("; ")}. The draft is kept.`,
+  measure_invalid: (facts) => `${facts.why} Nothing was saved.`,
   practice_day_invalid: (facts) => `${facts.why} Nothing was changed.`,
   frame_outside_clip: (facts) =>
     `Frame ${facts.frame} is not in this clip of ${facts.frameCount} frames. Nothing was saved. Mark it again.`,

@@ -85,6 +85,14 @@ export function isApproximate(event: DeliveryEvent): boolean {
   return event === "max_external_rotation";
 }
 
+/**
+ * Some camera views as words in a sentence.
+ * @example viewsInWords(["front", "back"]) // "front or back"
+ */
+export function viewsInWords(views: readonly CameraView[]): string {
+  return views.map((view) => CAMERA_VIEW_WORDS[view].toLowerCase()).join(" or ");
+}
+
 /** Place of a phase in the delivery, 0 for the wind-up to 5 for the follow-through. */
 export function phaseOrder(phase: Phase): number {
   return DELIVERY_PHASES.indexOf(phase);

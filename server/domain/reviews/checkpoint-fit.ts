@@ -7,6 +7,8 @@ export interface CheckpointUse {
   judgements: readonly DraftJudgement[];
   keeps?: readonly { checkpointId: string | null; phase: Phase }[];
   corrections?: readonly { checkpointId: string; phase: Phase }[];
+  measures?: readonly { checkpointId: string | null }[];
+  marks?: readonly { checkpointId: string | null }[];
 }
 
 /** What it is held against: all checkpoints, those put aside included, and the camera view of each clip. */
@@ -28,6 +30,7 @@ export function misfits(draft: CheckpointUse, facts: CheckpointFacts): string[] 
   const ids = [
     ...named.map((row) => row.checkpointId ?? ""),
     ...draft.judgements.map((row) => row.checkpointId),
+    ...placedOn(draft),
   ];
   const unknown = ids.some((id) => find(id) === undefined) ? ["a checkpoint is named that there is not"] : [];
   const outOfPhase = named.flatMap((row) => {
@@ -42,4 +45,9 @@ export function misfits(draft: CheckpointUse, facts: CheckpointFacts): string[] 
     return [`${checkpoint.name} cannot be judged from the ${CAMERA_VIEW_WORDS[view].toLowerCase()}`];
   });
   return [...new Set([...unknown, ...outOfPhase, ...unseen])];
+}
+
+/** The checkpoints that measures and marks of a draft name. */
+function placedOn({ measures = [], marks = [] }: CheckpointUse): string[] {
+  return [...measures, ...marks].flatMap(({ checkpointId }) => (checkpointId === null ? [] : [checkpointId]));
 }

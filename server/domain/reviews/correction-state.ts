@@ -10,6 +10,12 @@ export const VERDICTS = ["not_yet", "partly", "yes"] as const;
 /** What a check says of a correction. */
 export type Verdict = (typeof VERDICTS)[number];
 
+/** The verdicts that leave a correction open. */
+export const OPEN_VERDICTS = ["not_yet", "partly"] as const satisfies readonly Verdict[];
+
+/** A verdict that leaves a correction open. */
+export type OpenVerdict = (typeof OPEN_VERDICTS)[number];
+
 /** The verdicts as they are written on a screen. */
 export const VERDICT_WORDS: Record<Verdict, string> = { not_yet: "Not yet", partly: "Partly", yes: "Yes" };
 

@@ -3,7 +3,7 @@ import { DELIVERY_EVENTS, DELIVERY_PHASES } from "@/server/domain/mechanics/deli
 import { judgementScore } from "@/server/domain/mechanics/judgement";
 import { GUIDE_POINTS, MARK_GUIDES } from "@/server/domain/mechanics/mark-guide";
 import { MEASURE_KINDS, MEASURES } from "@/server/domain/mechanics/measure-kind";
-import { VERDICTS } from "./correction-state";
+import { OPEN_VERDICTS, VERDICTS } from "./correction-state";
 
 /** What a coach can be writing: the review of a clip, or the check of a reply. */
 export const DRAFT_KINDS = ["review", "check"] as const;
@@ -147,6 +147,16 @@ export const draftVerdictSchema = z.strictObject({
 });
 export type DraftVerdict = z.infer<typeof draftVerdictSchema>;
 
+/** A correction from before that is seen again on a clip of this round: it stays open, and no other is given for it. */
+export const draftShownAgainSchema = z.strictObject({
+  correctionId: id,
+  verdict: z.enum(OPEN_VERDICTS),
+  note,
+  clipId: id,
+  frame,
+});
+export type DraftShownAgain = z.infer<typeof draftShownAgainSchema>;
+
 const eventMarks = z
   .array(eventMarkSchema)
   .max(DRAFT_LIMITS.eventMarks)
@@ -181,6 +191,11 @@ export const reviewDraftSchema = z.strictObject({
     .array(draftCorrectionSchema)
     .max(DRAFT_LIMITS.corrections)
     .refine(once<DraftCorrection>("id"), "Name each correction once."),
+  shownAgain: z
+    .array(draftShownAgainSchema)
+    .max(DRAFT_LIMITS.verdicts)
+    .refine(once<DraftShownAgain>("correctionId"), "Show each correction again once.")
+    .default([]),
 });
 export type ReviewDraft = z.infer<typeof reviewDraftSchema>;
 
@@ -210,6 +225,7 @@ export const EMPTY_REVIEW_DRAFT: ReviewDraft = {
   marks: [],
   keeps: [],
   corrections: [],
+  shownAgain: [],
 };
 
 /** A check of which nothing is written yet. */

@@ -33,9 +33,10 @@ export function missingToSend(draft: ReviewDraft, facts: SendingFacts): string[]
     ...wordsMissing(draft),
     ...tooManyOpen(draft.corrections.length, facts),
     ...badFrames(
-      [...draft.eventMarks, ...draft.judgements, ...draft.keeps, ...draft.corrections],
+      [...draft.eventMarks, ...draft.judgements, ...draft.keeps, ...draft.corrections, ...draft.shownAgain],
       facts.clips,
     ),
+    ...badFrames(placed(draft), facts.clips),
     ...marksOutOfOrder(draft.eventMarks),
   ];
 }
@@ -64,12 +65,14 @@ export function missingToSettle(draft: CheckDraft, facts: SettlingFacts): string
       "say why a correction is no longer wanted",
     ),
     ...badFrames([...draft.eventMarks, ...draft.judgements, ...draft.verdicts], facts.clips),
+    ...badFrames(placed(draft), facts.clips),
     ...marksOutOfOrder(draft.eventMarks),
   ];
 }
 
 function nothingSaid(draft: ReviewDraft): string[] {
-  return when(draft.keeps.length + draft.corrections.length === 0, "name at least one keep or correction");
+  const said = draft.keeps.length + draft.corrections.length + draft.shownAgain.length;
+  return when(said === 0, "name at least one keep or correction");
 }
 
 function wordsMissing(draft: ReviewDraft): string[] {
@@ -88,6 +91,19 @@ function tooManyOpen(added: number, facts: SendingFacts): string[] {
     added > 0 && over > 0,
     `leave out ${countInWords(Math.min(over, added))}: ${facts.openCount} open already and ${facts.max} is the most at a time`,
   );
+}
+
+/** Every frame that a measure or a mark names. */
+function placed({ measures, marks }: Pick<ReviewDraft, "measures" | "marks">): Seen[] {
+  return [
+    ...measures.flatMap(({ clipId, frame, untilFrame, points }) =>
+      [frame, untilFrame ?? frame, ...points.map((point) => point.frame)].map((each) => ({
+        clipId,
+        frame: each,
+      })),
+    ),
+    ...marks.map(({ clipId, frame, untilFrame }) => ({ clipId, frame: untilFrame ?? frame })),
+  ];
 }
 
 type Seen = { clipId: string | null; frame: number | null };

@@ -1,4 +1,5 @@
 import { PHASE_WORDS, type Phase, phaseOrder } from "@/server/domain/mechanics/delivery";
+import type { OpenVerdict } from "./correction-state";
 
 /** A correction as the recap tells it. `frame` is the one it was seen on, counted from 0. */
 export interface RecapCorrection {
@@ -18,9 +19,17 @@ export interface RecapKeep {
   text: string;
 }
 
+/** A correction from before that was seen again, with the coach's word of today; `id` is the correction's own. */
+export interface RecapShownAgain extends RecapCorrection {
+  verdict: OpenVerdict;
+  note: string;
+}
+
 /** The end of a review, generated from what was marked: its count and order can never differ from it. */
 export interface Recap {
   keeps: readonly RecapKeep[];
+  /** Open from before and seen again; not counted, because they are not new. */
+  shownAgain: readonly RecapShownAgain[];
   /** Numbered from 1 without a gap. */
   corrections: readonly (RecapCorrection & { number: number })[];
   count: number;
@@ -41,17 +50,23 @@ export function asTheDeliveryRuns<Row extends { phase: Phase; frame: number | nu
 export function recapOf(marked: {
   keeps: readonly RecapKeep[];
   corrections: readonly RecapCorrection[];
+  shownAgain?: readonly RecapShownAgain[];
 }): Recap {
   const corrections = asTheDeliveryRuns(marked.corrections).map((correction, index) => ({
     ...correction,
     number: index + 1,
   }));
-  return { keeps: asTheDeliveryRuns(marked.keeps), corrections, count: corrections.length };
+  return {
+    keeps: asTheDeliveryRuns(marked.keeps),
+    shownAgain: asTheDeliveryRuns(marked.shownAgain ?? []),
+    corrections,
+    count: corrections.length,
+  };
 }
 
 /**
- * The recap as plain text for a message: one line a keep, one numbered line a correction. Line breaks inside a text
- * become spaces, so a line that starts with a number is always a correction.
+ * The recap as plain text for a message: one line a keep, one a correction that is still open, one numbered line a new
+ * correction. Line breaks inside a text become spaces, so a line that starts with a number is always a new correction.
  * @example "Work on 1 correction:\n1. Hips lead (stride): Hip first. Drill: hip bumps."
  */
 export function recapInWords(recap: Recap): string {
@@ -59,11 +74,13 @@ export function recapInWords(recap: Recap): string {
   const corrections = recap.corrections.map(
     (correction) => `${correction.number}. ${correctionLine(correction)}`,
   );
+  const again = recap.shownAgain.map((each) => `- ${shownAgainLine(each)}`);
   return [
     ...(keeps.length > 0 ? ["Keep:", ...keeps] : []),
+    ...(again.length > 0 ? ["Go on with what is still open:", ...again] : []),
     ...(recap.count > 0
       ? [`Work on ${countInWords(recap.count)}:`, ...corrections]
-      : ["No corrections this time."]),
+      : nothingNew(again.length)),
   ].join("\n");
 }
 
@@ -71,6 +88,16 @@ export function recapInWords(recap: Recap): string {
 export function countInWords(count: number): string {
   if (count === 0) return "no corrections";
   return count === 1 ? "1 correction" : `${count} corrections`;
+}
+
+function nothingNew(stillOpen: number): string[] {
+  return [stillOpen > 0 ? "No new corrections this time." : "No corrections this time."];
+}
+
+function shownAgainLine({ verdict, note, ...correction }: RecapShownAgain): string {
+  const word = oneLine(note);
+  const showing = verdict === "partly" ? " Partly there." : "";
+  return `${correctionLine(correction)}${showing}${word === "" ? "" : ` ${sentence(word)}`}`;
 }
 
 function correctionLine(correction: RecapCorrection): string {

@@ -18,6 +18,7 @@ const item = (standing: ClipStanding, sentBytes = 12_900_000, byteCount = 48_000
   standing,
   sentence: "",
   clipId: null,
+  conversion: null,
   pictureUrl: null,
 });
 const WHOLE = { ...NOTHING_SAID, view: "front", pitchesThrown: 0 } as const;
@@ -43,13 +44,16 @@ describe("a clip on its way", () => {
 
 describe("what is said of the clips", () => {
   it("is asked for clip by clip until it can be sent; 0 pitches is an answer", () => {
-    expect(missingOf([NOTHING_SAID, WHOLE], null)).toEqual({
+    expect(missingOf([NOTHING_SAID, WHOLE], null, null)).toEqual({
       filmedOn: "Say on which day the clips were filmed.",
+      filmedSpeed: "Say how fast they were filmed, or that you don't know.",
       "clip-0-view": "Clip 1: Say where the camera stood.",
       "clip-0-pitchesThrown": "Clip 1: Say how many pitches were thrown; 0 for dry work.",
     });
-    expect(missingOf([WHOLE], "2026-11-25")).toEqual({});
-    expect(missingOf([NOTHING_SAID], "2026-11-25")["clip-0-view"]).toBe("Say where the camera stood.");
+    expect(missingOf([WHOLE], "2026-11-25", "unknown")).toEqual({});
+    expect(missingOf([NOTHING_SAID], "2026-11-25", "normal")["clip-0-view"]).toBe(
+      "Say where the camera stood.",
+    );
   });
 
   it("goes out only when it is whole, and then as the academy takes it", () => {

@@ -1,0 +1,82 @@
+import { z } from "zod";
+import { repeatedMeasures } from "@/server/data/measurements";
+import {
+  askRemeasure,
+  latestMeasurements,
+  measurementScope,
+  remeasureScope,
+  waitingRemeasures,
+} from "@/server/data/remeasure";
+import { coachesNow } from "@/server/data/round-queue";
+import { Refusal } from "@/server/domain/errors/refusal";
+import { measureErrors } from "@/server/domain/mechanics/measure-error";
+import { MEASURES } from "@/server/domain/mechanics/measure-kind";
+import { DRAFT_LIMITS, placeSchema } from "@/server/domain/reviews/draft";
+import { DONE, done } from "../done";
+import { loadBlind, measureAgain } from "../measurements/measure-again";
+import { againShape, answeredShape, blindShape } from "../measurements/shapes";
+import { command, query } from "../procedures";
+import { idInput } from "../reviews/shapes";
+import { router } from "../trpc";
+
+const requestInput = z.strictObject({ requestId: idInput });
+
+/** As many points as some kind asks for; whether they are as many as this one does is told in words. */
+const COUNTS = new Set(Object.values(MEASURES).map(({ points }) => points.length));
+const pointsInput = z
+  .array(placeSchema)
+  .max(Math.max(...COUNTS))
+  .refine((points) => COUNTS.has(points.length));
+
+export const measurementsRouter = router({
+  /** What waits to be measured a second time, what could be, and how sure measures are. For staff. */
+  again: query({
+    action: "queue.view",
+    input: z.strictObject({}),
+    output: againShape,
+    run: async ({ db, actor }) => ({
+      isCoach: actor.roles.includes("coach"),
+      waiting: await waitingRemeasures(db, actor.personId),
+      latest: await latestMeasurements(db),
+      coaches: await coachesNow(db),
+      measureErrors: measureErrors(await repeatedMeasures(db)),
+    }),
+  }),
+
+  /** Asks for a second measure of a sent one: of a coach, or of whoever comes first. */
+  askAgain: command({
+    action: "review.write",
+    input: z.strictObject({ measurementId: idInput, forPersonId: idInput.nullable() }),
+    output: done,
+    athlete: (db, { measurementId }) => measurementScope(db, measurementId),
+    async run({ db, actor, athlete, nowMs }, asked) {
+      const coaches = await coachesNow(db);
+      const isCoach = coaches.some(({ personId }) => personId === asked.forPersonId);
+      if (asked.forPersonId !== null && !isCoach) throw new Refusal({ reason: "not_found" });
+      const asking = { athleteId: athlete.athleteId, askedByPersonId: actor.personId, askedAtMs: nowMs };
+      await askRemeasure(db, { ...asked, ...asking });
+      return DONE;
+    },
+  }),
+
+  /** A frame to be measured a second time, without its points and without what they were worth. */
+  blind: query({
+    action: "review.write",
+    input: requestInput,
+    output: blindShape,
+    athlete: (db, { requestId }) => remeasureScope(db, requestId),
+    run: (scope, { requestId }) => loadBlind(scope, requestId),
+  }),
+
+  /** Keeps a second measure, and tells both values. */
+  measureAgain: command({
+    action: "review.write",
+    input: requestInput.extend({
+      points: pointsInput,
+      untilFrame: z.int().min(0).max(DRAFT_LIMITS.frame).nullable(),
+    }),
+    output: answeredShape,
+    athlete: (db, { requestId }) => remeasureScope(db, requestId),
+    run: measureAgain,
+  }),
+});

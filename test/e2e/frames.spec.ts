@@ -1,0 +1,135 @@
+import type { Locator, Page } from "@playwright/test";
+import { seededRandom } from "../../seed/seeded-random";
+import { type CatalogueClip, CLIP_NAMES, catalogue } from "../clips/catalogue";
+import {
+  CLIPS_A_ROUND,
+  CLIPS_ADDRESS,
+  CLIPS_COACH,
+  type ClipsAcademy,
+  command,
+  sendRound,
+  signedIn,
+  startClipsAcademy,
+} from "../clips/clips-academy";
+import { type Shown, shownPicture } from "../clips/shown-picture";
+import { WHO } from "../helpers/who";
+import { expect, test } from "./academy";
+
+/** Steps of each kind on each clip; `npm run soak` takes a thousand. */
+const STEPS = Number(process.env.FRAME_STEPS ?? 50);
+
+/** How the player may come by its pictures; without the browser's decoder it has to seek, which takes longer. */
+const WAYS = [
+  { way: "held ready", steps: STEPS },
+  { way: "sought one by one", steps: Math.min(STEPS, 10 + STEPS / 10) },
+] as const;
+
+/** A clip and the room it is looked at in. */
+type Sent = CatalogueClip & { roundId: string; place: number };
+
+const sent = new Map<string, Sent>();
+let academy: ClipsAcademy;
+let cookies: Awaited<ReturnType<Awaited<ReturnType<typeof signedIn>>["storageState"]>>;
+
+test.use({ baseURL: CLIPS_ADDRESS });
+
+test.beforeAll(async ({ browser }) => {
+  test.setTimeout(300_000);
+  academy = await startClipsAcademy();
+  const page = await browser.newPage({ baseURL: CLIPS_ADDRESS });
+  await page.goto("/sign-in");
+  const clips = await catalogue(page);
+  await page.close();
+  const coach = await signedIn(CLIPS_COACH);
+  for (let first = 0; first < clips.length; first += CLIPS_A_ROUND) {
+    const films = clips.slice(first, first + CLIPS_A_ROUND);
+    const roundId = await sendRound(WHO.child.athleteId, films);
+    await command(coach, "rounds.take", { roundId });
+    for (const [place, film] of films.entries()) sent.set(film.name, { ...film, roundId, place });
+  }
+  cookies = await coach.storageState();
+  await coach.dispose();
+});
+
+test.afterAll(() => academy?.stop());
+
+for (const { way, steps } of WAYS) {
+  for (const name of CLIP_NAMES) {
+    test(`${name}, ${way}: the very frame that was asked for is on the picture, every time`, async ({
+      academy: { visitor },
+    }) => {
+      test.setTimeout(60_000 + steps * 1000);
+      const page = await visitor();
+      await page.context().addCookies(cookies.cookies);
+      if (way === "sought one by one") await page.addInitScript("delete globalThis.VideoDecoder");
+      const clip = sent.get(name);
+      if (!clip) throw new Error(`${name} was not sent.`);
+      const figure = await openClip(page, clip);
+      const wrong = [
+        ...(await walk(figure, clip, nextDoor(clip, steps), (frame, before) =>
+          page.keyboard.press(frame > before ? "ArrowRight" : "ArrowLeft"),
+        )),
+        ...(await walk(figure, clip, anywhere(clip, steps), (frame) =>
+          figure.getByRole("slider", { name: "Frame" }).fill(String(frame)),
+        )),
+      ];
+      expect(wrong).toEqual([]);
+    });
+  }
+}
+
+async function openClip(page: Page, clip: Sent): Promise<Locator> {
+  await page.goto(`/reviews/${clip.roundId}`);
+  const choice = page.getByRole("radiogroup", { name: "Clip" });
+  if ((await choice.count()) > 0) await choice.locator("label").nth(clip.place).click();
+  const figure = page.getByRole("figure", { name: /clip$/ });
+  await expect(figure.getByText(`/ ${clip.frameCount}`)).toBeVisible();
+  await expect(figure.getByRole("slider", { name: "Frame" })).toBeEnabled();
+  return figure;
+}
+
+/** Goes from frame to frame. @returns each step after which something else was on the picture */
+async function walk(
+  figure: Locator,
+  { clip }: Sent,
+  frames: readonly number[],
+  go: (frame: number, before: number) => Promise<void>,
+): Promise<{ asked: number; shown: Shown }[]> {
+  const wrong: { asked: number; shown: Shown }[] = [];
+  let before = frames[0] ?? 0;
+  await figure.getByRole("slider", { name: "Frame" }).fill(String(before));
+  await shownPicture(figure, before);
+  await figure.getByRole("slider", { name: "Frame" }).blur();
+  for (const frame of frames.slice(1)) {
+    await go(frame, before);
+    const shown = await shownPicture(figure, frame);
+    if (shown.told !== frame || shown.read?.frame !== frame || shown.read.clip !== clip) {
+      wrong.push({ asked: frame, shown });
+    }
+    before = frame;
+  }
+  return wrong;
+}
+
+/** So many steps to the next frame, on to the end and back from there. */
+function nextDoor({ frameCount }: CatalogueClip, steps: number): number[] {
+  let frame = Math.max(0, frameCount - 1 - Math.floor(steps / 2));
+  let direction = 1;
+  return Array.from({ length: steps + 1 }, () => {
+    const here = frame;
+    if (frame + direction < 0 || frame + direction >= frameCount) direction = -direction;
+    frame += direction;
+    return here;
+  });
+}
+
+/** So many steps to anywhere else, the same on every run. */
+function anywhere({ name, frameCount }: CatalogueClip, steps: number): number[] {
+  const random = seededRandom(name);
+  const frames = [0];
+  while (frames.length <= steps) {
+    const frame = random.int(0, frameCount - 1);
+    if (frame !== frames.at(-1)) frames.push(frame);
+  }
+  return frames;
+}
