@@ -13,16 +13,18 @@ export function kendallChance(n: number, s: number): number {
 }
 
 /* Only the lower end is needed, where the chances rise: there a window's sum loses no digits. */
-function chancesOfDiscordant(n: number, last: number): number[] {
-  let chances: number[] = Array.from({ length: last + 1 }, (_, index) => (index === 0 ? 1 : 0));
+function chancesOfDiscordant(n: number, last: number): Float64Array {
+  let chances = new Float64Array(last + 1).fill(1, 0, 1);
   for (let size = 2; size <= n; size++) chances = withOneMore(chances, size);
   return chances;
 }
 
-function withOneMore(chances: readonly number[], size: number): number[] {
+function withOneMore(chances: Float64Array, size: number): Float64Array<ArrayBuffer> {
+  const more = new Float64Array(chances.length);
   let window = 0;
-  return chances.map((chance, index) => {
-    window += chance - (chances[index - size] ?? 0);
-    return window / size;
-  });
+  for (let index = 0; index < chances.length; index++) {
+    window += (chances[index] ?? 0) - (chances[index - size] ?? 0);
+    more[index] = window / size;
+  }
+  return more;
 }

@@ -21,20 +21,24 @@ export function rankSumChance(ranks: readonly number[], drawn: number, sum: numb
   return asFar / all;
 }
 
-function waysToDraw(ranks: readonly number[], drawn: number, total: number): readonly number[] {
-  const ways = Array.from({ length: drawn + 1 }, () => new Array<number>(total + 1).fill(0));
-  const none = ways[0];
-  if (none) none[0] = 1;
-  for (const rank of ranks) addRank(ways, rank, total);
-  return ways[drawn] ?? [];
+function waysToDraw(ranks: readonly number[], drawn: number, total: number): Float64Array {
+  const ways = Array.from({ length: drawn + 1 }, () => new Float64Array(total + 1));
+  ways[0]?.fill(1, 0, 1);
+  let greatest = 0;
+  for (const rank of ranks) {
+    greatest += rank;
+    addRank(ways, rank, greatest);
+  }
+  return ways[drawn] ?? new Float64Array();
 }
 
 /* From the most drawn down, so that a rank is drawn once at most. */
-function addRank(ways: number[][], rank: number, total: number): void {
+function addRank(ways: readonly Float64Array[], rank: number, greatest: number): void {
   for (let count = ways.length - 1; count > 0; count--) {
     const withIt = ways[count];
     const without = ways[count - 1];
     if (!withIt || !without) continue;
-    for (let sum = rank; sum <= total; sum++) withIt[sum] = (withIt[sum] ?? 0) + (without[sum - rank] ?? 0);
+    for (let sum = rank; sum <= greatest; sum++)
+      withIt[sum] = (withIt[sum] ?? 0) + (without[sum - rank] ?? 0);
   }
 }
