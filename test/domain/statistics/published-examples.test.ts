@@ -13,9 +13,9 @@ import shroutFleiss from "../../reference/icc.json" with { type: "json" };
 import curves from "../../reference/kaplan-meier.json" with { type: "json" };
 import agreement from "../../reference/kappa.json" with { type: "json" };
 import trends from "../../reference/mann-kendall.json" with { type: "json" };
-import weir from "../../reference/standard-error.json" with { type: "json" };
 import percentiles from "../../reference/percentiles.json" with { type: "json" };
 import nist from "../../reference/process-chart.json" with { type: "json" };
+import weir from "../../reference/standard-error.json" with { type: "json" };
 import sen from "../../reference/theil-sen.json" with { type: "json" };
 import { agree, agreeAll, enough } from "./agree";
 
