@@ -13,9 +13,15 @@ module.exports = {
     {
       name: "domain-is-pure",
       severity: "error",
-      comment: "No IO, no framework, no node built-in; of npm only zod and temporal-polyfill.",
+      comment: "No IO, no framework, no node built-in; of npm only zod, temporal-polyfill and distributions.",
       from: { path: "^server/domain/" },
-      to: { pathNot: "^server/domain/|node_modules/(zod|temporal-polyfill)/" },
+      to: { pathNot: "^server/domain/|node_modules/(zod|temporal-polyfill|@stdlib)/" },
+    },
+    {
+      name: "distributions-stay-in-statistics",
+      severity: "error",
+      from: { pathNot: "^server/domain/statistics/distributions[.]ts$" },
+      to: { path: "(^|node_modules/)@stdlib/" },
     },
     {
       name: "domain-is-tested",

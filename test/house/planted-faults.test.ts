@@ -45,6 +45,11 @@ describe("the import rules", () => {
     ["no-orphans", "server/media/alone.ts", "export const alone = 1;\n"],
     ["resolves", "server/media/lost.ts", imports("./nowhere")],
     ["domain-is-pure", "server/domain/calm/impure.ts", imports("node:fs")],
+    [
+      "distributions-stay-in-statistics",
+      "server/domain/calm/luck.ts",
+      imports("@stdlib/stats-base-dists-f-cdf"),
+    ],
     ["domain-is-tested", "server/domain/calm/untested.ts", "export const untested = 1;\n"],
     ["data-sees-only-domain-and-db", "server/data/nosy.ts", imports("../media/back")],
     ["sql-stays-in-data", "server/media/sql.ts", imports("better-sqlite3")],
