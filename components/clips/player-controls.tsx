@@ -55,7 +55,7 @@ export function PlayerControls({ player, marks }: PlayerControlsProps) {
         className={joinClasses(styles.key, styles.more)}
         isSelected={areViewsOpen}
         onChange={setViewsOpen}
-        aria-label="More: zoom, mirror, loop"
+        aria-label="More ways to look"
       >
         <ControlSign path="M3.5 8h.01M8 8h.01M12.5 8h.01" />
       </ToggleButton>
