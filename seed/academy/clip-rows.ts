@@ -3,7 +3,7 @@ import { isPastRetention, retainUntil } from "@/server/domain/clips/send-clip";
 import type { DeliveryEvent } from "@/server/domain/mechanics/delivery";
 import { maySignIn } from "@/server/domain/people/person";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
-import type { ClipParameters } from "../clips/clip-parameters";
+import { type ClipParameters, clipParameters } from "../clips/clip-parameters";
 import { CLIP_S, EVENT_TIMES_S } from "../clips/timeline";
 import { eventFrames, frameCountOf } from "../clips/truth";
 import type { Random } from "../seeded-random";
@@ -18,6 +18,17 @@ export interface SeenClip {
   id: string;
   view: Filming["view"];
   frames: Record<DeliveryEvent, number>;
+  pitchType: Filming["pitchType"];
+  /** What is to be seen on it, whether or not its film is still there. */
+  picture: SeenPicture;
+}
+
+/** The picture of a clip: what it shows, when the delivery begins on it, and how many frames there are. */
+export interface SeenPicture {
+  parameters: ClipParameters;
+  startS: number;
+  frameCount: number;
+  isDrawn: boolean;
 }
 
 /** What is written of a clip beside its filming. */
@@ -55,7 +66,7 @@ export function writeClip(
   const sender = speakerFor(athlete, filming.day);
   const sendsAlone = maySignIn(athlete.bornOn, filming.day) && random.chance(0.6);
   const film = isDrawn ? drawnFilm(world, filming, athlete, themes) : oldFilm(random);
-  const { frames, ...columns } = film;
+  const { frames, startS, ...columns } = film;
   world.rows.clip.push({
     ...{ id: filming.clipId, athleteId: athlete.id, roundId, part, position, view: filming.view },
     ...{ pitchType: filming.pitchType, pitchesThrown: filming.pitches, alreadyOnLog: filming.alreadyOnLog },
@@ -69,7 +80,12 @@ export function writeClip(
     captureSource: "sender",
     ...columns,
   });
-  return { id: filming.clipId, view: filming.view, frames };
+  const { capturedFps: fps, widthPx, heightPx, frameCount } = film;
+  const parameters = { ...shownOn(filming, athlete, themes), fps, widthPx, heightPx };
+  return {
+    ...{ id: filming.clipId, view: filming.view, frames, pitchType: filming.pitchType },
+    picture: { parameters: clipParameters(parameters), startS, frameCount, isDrawn },
+  };
 }
 
 /** Whether the film of a clip is still within the academy's retention time. */
@@ -85,16 +101,22 @@ function keptUntil(world: World, { sentInAtMs }: Filming): CalendarDay {
 function drawnFilm(world: World, filming: Filming, athlete: Athlete, themes: readonly Theme[]) {
   const { fps, widthPx, heightPx } = DRAWN;
   const storageName = world.fileName();
-  const parameters: Partial<ClipParameters> = {
-    ...{ view: filming.view, throws: athlete.throws === "right" ? "R" : "L", fps, widthPx, heightPx },
+  const parameters = { ...shownOn(filming, athlete, themes), fps, widthPx, heightPx };
+  world.demoClips.push({ clipId: filming.clipId, storageName, posterName: storageName, parameters });
+  const frameCount = frameCountOf(fps);
+  const size = { durationMs: CLIP_S * 1000, widthPx, heightPx, capturedFps: fps, frameCount };
+  return { ...size, storageName, frames: eventFrames(fps), startS: 0 };
+}
+
+/** What a clip shows of an athlete: their body, their hand, and the faults that they have by now. */
+function shownOn(filming: Filming, athlete: Athlete, themes: readonly Theme[]) {
+  return {
+    view: filming.view,
+    throws: athlete.throws === "right" ? ("R" as const) : ("L" as const),
     ...{ ageYears: athlete.age, heightM: athlete.heightCm / 100, faults: faultsOf(themes) },
     light: LIGHTS[athlete.index % LIGHTS.length] ?? "chalk",
     kit: athlete.index,
   };
-  world.demoClips.push({ clipId: filming.clipId, storageName, posterName: storageName, parameters });
-  const frameCount = frameCountOf(fps);
-  const size = { durationMs: CLIP_S * 1000, widthPx, heightPx, capturedFps: fps, frameCount };
-  return { ...size, storageName, frames: eventFrames(fps) };
 }
 
 /** A clip whose film has been deleted: what it measured, and about where a delivery's events lay on it. */
@@ -107,5 +129,5 @@ function oldFilm(random: Random) {
   ) as Record<DeliveryEvent, number>;
   const frameCount = Math.floor(durationS * fps);
   const durationMs = Math.round((frameCount / fps) * 1000);
-  return { durationMs, widthPx: 1920, heightPx: 1080, capturedFps: fps, frameCount, frames };
+  return { durationMs, widthPx: 1920, heightPx: 1080, capturedFps: fps, frameCount, frames, startS };
 }

@@ -6,6 +6,8 @@ import type { DraftKind } from "@/server/domain/reviews/draft";
 import type { Random } from "../seeded-random";
 import type { SeenClip } from "./clip-rows";
 import { giveCorrection, openThemes } from "./correction-rows";
+import { drawMark } from "./mark-rows";
+import { writeMeasures } from "./measure-rows";
 import { writeCharge } from "./price-list";
 import type { Athlete } from "./roster";
 import { dayIn } from "./round-plan";
@@ -55,6 +57,7 @@ export function writeReview(
     return clip ? [{ theme, clip, score: scoreOf(theme, random) }] : [];
   });
   for (const one of judged) writeJudgement(world, athlete, one, { reviewId, atMs: sentAtMs });
+  writeMeasures(world, sending, { reviewId, judged }, random.fork("measures").fork(reviewId));
   return { reviewId, judged };
 }
 
@@ -85,6 +88,7 @@ export function writeFindings(
       seen,
       random,
     );
+    drawMark(world, reviewId, { theme, clip: on, position });
   });
   writeKeeps(world, reviewId, judged, chosen.length, random);
   const work = { kind: "review", athleteId: athlete.id, coachId: athlete.coachId } as const;

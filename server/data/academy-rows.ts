@@ -5,7 +5,7 @@ import { clip } from "@/db/schema/clips";
 import { coachAbsence, coachHours } from "@/db/schema/coaches";
 import { correction, correctionEvent, practiceDay } from "@/db/schema/corrections";
 import { charge, rate } from "@/db/schema/ledger";
-import { eventMark, judgement } from "@/db/schema/mechanics";
+import { drawnMark, eventMark, judgement, measurement, remeasureRequest } from "@/db/schema/mechanics";
 import { notice } from "@/db/schema/notices";
 import {
   academy,
@@ -58,6 +58,9 @@ const TABLES = {
   keep,
   eventMark,
   judgement,
+  measurement,
+  remeasureRequest,
+  drawnMark,
   correction,
   correctionEvent,
   practiceDay,

@@ -10,6 +10,7 @@ import { ACADEMY_TABLES, insertAcademyRows } from "@/server/data/academy-rows";
 import { audit, firstBrokenAuditRow } from "@/server/data/audit";
 import { instantOf } from "@/server/domain/time/calendar-day";
 import { BUILT_DAYS, SEED } from "./demo-days";
+import { describeMeasures } from "./measure-laws";
 import { describeMoney } from "./money-laws";
 import { describePeople } from "./people-laws";
 import { describeClips, describeReviews } from "./review-laws";
@@ -99,6 +100,7 @@ describe.each(BUILT_DAYS)("the demo academy on $name", (built) => {
   describePeople(built);
   describeReviews(built);
   describeClips(built);
+  describeMeasures(built);
   describeSessions(built);
   describeThrows(built);
   describeMoney(built);
