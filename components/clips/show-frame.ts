@@ -89,11 +89,15 @@ function presented(
     };
     const given = () => end(false);
     let silence = setTimeout(given, SILENCE_MS);
+    /* A browser may show the picture before it says that the seek has ended, and then say nothing more. */
+    let latest: number | null = null;
     const seeked = () => {
+      if (latest === frame) return end(true);
       clearTimeout(silence);
       silence = setTimeout(given, AFTER_SEEK_MS);
     };
     const stop = watchFrames(video, timesMs, (shown) => {
+      latest = shown;
       if (shown === frame && !video.seeking) end(true);
     });
     video.addEventListener("seeked", seeked);
