@@ -7,7 +7,7 @@
 export async function redrawsUntilNext(figure: Element, key: string): Promise<number> {
   const context = new OffscreenCanvas(64, 48).getContext("2d", { willReadFrequently: true });
   const look = () => {
-    const picture = figure.querySelector<HTMLCanvasElement | HTMLVideoElement>("[data-shown], video");
+    const picture = figure.querySelector<HTMLCanvasElement | HTMLVideoElement>("[data-shown]");
     if (!picture || !context) throw new Error("There is no picture.");
     context.drawImage(picture, 0, 0, 64, 48);
     return context.getImageData(0, 0, 64, 48).data.join();

@@ -11,9 +11,14 @@ export interface Shown {
 const PATIENCE_MS = 8000;
 
 /** Waits until the player says that the frame is on the picture, and reads the picture at that very moment. */
-export async function shownPicture(figure: Locator, frame: number): Promise<Shown> {
+export const shownPicture = (figure: Locator, frame: number): Promise<Shown> => shown(figure, frame, false);
+
+/** Asks for the frame by the player's scale, as a hand that pulls it does, and reads what is shown then. */
+export const pictureAskedFor = (figure: Locator, frame: number): Promise<Shown> => shown(figure, frame, true);
+
+async function shown(figure: Locator, frame: number, isAskedFor: boolean): Promise<Shown> {
   const { told, brightness } = await figure.evaluate(sampleWhenTold, {
-    ...{ frame, patienceMs: PATIENCE_MS, widthPx: WIDTH_PX, heightPx: HEIGHT_PX },
+    ...{ frame, isAskedFor, patienceMs: PATIENCE_MS, widthPx: WIDTH_PX, heightPx: HEIGHT_PX },
     ...{ columns: COLUMNS, rows: ROWS },
   });
   return { told, read: readBlocks(brightness) };
@@ -21,6 +26,7 @@ export async function shownPicture(figure: Locator, frame: number): Promise<Show
 
 interface Asked {
   frame: number;
+  isAskedFor: boolean;
   patienceMs: number;
   widthPx: number;
   heightPx: number;
@@ -30,7 +36,13 @@ interface Asked {
 
 /** Runs in the page. */
 async function sampleWhenTold(figure: Element, asked: Asked) {
-  const { frame, patienceMs, widthPx, heightPx, columns, rows } = asked;
+  const { frame, isAskedFor, patienceMs, widthPx, heightPx, columns, rows } = asked;
+  if (isAskedFor) {
+    const scale = figure.querySelector("input[type=range]");
+    /* Its own setter: the one on the element is watched by what drew the page. */
+    Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")?.set?.call(scale, String(frame));
+    scale?.dispatchEvent(new Event("input", { bubbles: true }));
+  }
   const startMs = performance.now();
   while (figure.getAttribute("data-frame") !== String(frame) && performance.now() - startMs < patienceMs) {
     await new Promise((next) => requestAnimationFrame(next));
