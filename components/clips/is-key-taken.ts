@@ -3,6 +3,8 @@ export function isKeyTaken(event: KeyboardEvent, { isAltFree = false } = {}): bo
   if (event.defaultPrevented || event.ctrlKey || event.metaKey) return true;
   if (event.altKey && !isAltFree) return true;
   if (!(event.target instanceof Element)) return false;
+  // A scale that was pulled keeps the focus: it has its own keys alone, the letters are still the room's.
+  if (event.target.matches("input[type=range]")) return SCALE_KEYS.test(event.key);
   if (
     event.target.closest(
       "input, textarea, select, [contenteditable], [role=dialog], [role=alertdialog], [role=radiogroup], [role=tablist], [role=menu], [role=listbox]",
@@ -11,3 +13,5 @@ export function isKeyTaken(event: KeyboardEvent, { isAltFree = false } = {}): bo
     return true;
   return event.key === " " && event.target.closest("button, a, summary") !== null;
 }
+
+const SCALE_KEYS = /^(Arrow|Page|Home$|End$)/;
