@@ -54,14 +54,14 @@ function Outline({ shape, className }: { shape: Lined; className: string | undef
   return <path className={className} d={`M${from.x} ${from.y}${arc}`} />;
 }
 
-/** A short note beside its dot, on the side with more room, and never in mirror writing. */
+/** A short note to the right of its dot where there is room, else to the left, and never in mirror writing. */
 function Words({ at, text, stage }: { at: { x: number; y: number }; text: string; stage: PictureStage }) {
   const px = 1 / stage.pxPerSource;
   const lines = linesOf(text);
   const wide = (Math.max(...lines.map((each) => each.length)) * WORDS_PX * LETTER_SHARE + 16) * px;
   const high = (lines.length * WORDS_PX * 1.3 + 8) * px;
-  const isMiddleLeft = at.x < stage.widthPx / 2;
-  const left = isMiddleLeft !== stage.isMirrored ? 10 * px : -wide - 10 * px;
+  const roomRight = stage.isMirrored ? at.x : stage.widthPx - at.x;
+  const left = wide + 10 * px <= roomRight ? 10 * px : -wide - 10 * px;
   const top = Math.min(Math.max(-high / 2, -at.y), stage.heightPx - high - at.y);
   return (
     <g transform={`translate(${at.x} ${at.y}) scale(${stage.isMirrored ? -1 : 1} 1)`}>

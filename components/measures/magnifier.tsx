@@ -22,7 +22,7 @@ export interface MagnifierProps {
   at: Place;
 }
 
-/** The picture around a place, enlarged, with a cross on the very place; beside it, above where there is room. */
+/** The picture around a place, enlarged, with a cross on the very place. */
 export function Magnifier({ player, stage, at }: MagnifierProps) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const { drawPicture, frame } = player;
@@ -53,11 +53,14 @@ export function Magnifier({ player, stage, at }: MagnifierProps) {
   );
 }
 
+/** Above the place, or to one of its sides where the screen ends: a hand covers what is beneath. */
 function beside({ x, y }: { x: number; y: number }): { left: number; top: number } {
+  const { clientWidth } = document.documentElement;
   const above = y - SIZE_PX - AWAY_PX;
-  const top = above >= 0 ? above : y + AWAY_PX;
-  const left = Math.min(Math.max(4, x - SIZE_PX / 2), document.documentElement.clientWidth - SIZE_PX - 4);
-  return { left, top };
+  const left = Math.min(Math.max(4, x - SIZE_PX / 2), clientWidth - SIZE_PX - 4);
+  if (above >= 0) return { left, top: above };
+  const isLeft = x - SIZE_PX - AWAY_PX >= 0;
+  return { left: isLeft ? x - SIZE_PX - AWAY_PX : x + AWAY_PX, top: Math.max(4, y - SIZE_PX) };
 }
 
 /** A cross with a gap in its middle, so that what is pointed at stays in sight. */

@@ -25,13 +25,12 @@ export function PlacingBar({ hand, title, outcome, children }: PlacingBarProps) 
   return (
     <section className={styles.bar} aria-label={title}>
       <p className={styles.asked}>
-        <b>{title}</b> <span role="status">{placingSentence(placing, player.inHand)}</span>
+        <b>{title}</b>{" "}
+        <span role="status">
+          {outcome ? <strong className={styles.outcome}>{outcome}</strong> : null}{" "}
+          {placingSentence(placing, player.inHand)}
+        </span>
       </p>
-      {outcome ? (
-        <p className={styles.outcome} role="status">
-          {outcome}
-        </p>
-      ) : null}
       {children}
       <div className={styles.acts}>
         <NudgePad hand={hand} />

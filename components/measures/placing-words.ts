@@ -7,8 +7,7 @@ import { isAllPlaced, mayPlaceOn, nextAsked, nextFrame, type Placing } from "./p
  */
 export function placingSentence(placing: Placing, frame: number): string {
   const next = nextAsked(placing);
-  if (next === null || isAllPlaced(placing))
-    return "All points are placed: drag any of them, or move it by the arrow keys.";
+  if (next === null || isAllPlaced(placing)) return "Drag a point, or move it by the arrows.";
   const must = nextFrame(placing);
   if (must !== null && must !== frame) return `On frame ${must + 1}: ${next.name}.`;
   const ask = `${placing.placed.length === 0 ? "Place" : "Then"}: ${next.name}.`;

@@ -22,7 +22,7 @@ export function PictureChooser({ tools, of }: { tools: PictureTools; of: "measur
   return (
     <section className={styles.bar} aria-label={of === "measures" ? "Measure what?" : "Show what?"}>
       <p className={styles.asked}>
-        <b>{of === "measures" ? "Measure what?" : "Show what?"}</b> Press its number.
+        <b>{of === "measures" ? "Measure what?" : "Show what?"}</b> Choose one, or press its number.
       </p>
       <ul className={styles.choices}>
         {choices.map(({ key, words, isRefused, choose }, index) => (

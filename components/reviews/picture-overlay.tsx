@@ -10,7 +10,7 @@ import { PointsOverlay } from "@/components/measures/points-overlay";
 import type { PointsInHand } from "@/components/measures/use-points-in-hand";
 import type { MeasuredPoint } from "@/server/domain/reviews/draft";
 import { PictureSent } from "./picture-sent";
-import { measureOutcome } from "./picture-words";
+import { measureOutcome, outcomeOnPicture } from "./picture-words";
 import type { PictureTools } from "./use-picture-tools";
 
 /** What is measured and drawn on the clip in hand, and the tool that is making more of it: children of the stage's `svg`. */
@@ -20,7 +20,7 @@ export function PictureOverlay({ tools, stage }: { tools: PictureTools; stage: S
   const isOther = (row: { id: string; clipId: string }) => row.clipId === clip.id && row.id !== inHand;
   const measures = draft.document.measures
     .filter(isOther)
-    .map((row) => ({ ...row, words: measureOutcome(row, { room, clip }) }));
+    .map((row) => ({ ...row, words: outcomeOnPicture(measureOutcome(row, { room, clip })) }));
   const marks = draft.document.marks.filter(isOther);
   return (
     <>

@@ -4,6 +4,7 @@ import { MeasuresDrawn } from "@/components/measures/measures-drawn";
 import type { RoomView } from "@/server/api/reviews/shapes";
 import { errorOf } from "@/server/domain/mechanics/measure-error";
 import { measureInWords } from "@/server/domain/mechanics/measure-value";
+import { outcomeOnPicture } from "./picture-words";
 
 /** What a {@link PictureSent} takes. */
 export interface PictureSentProps {
@@ -21,7 +22,9 @@ export function PictureSent({ room, clipId, frame, stage }: PictureSentProps) {
     .filter((row) => row.clipId === clipId)
     .map((row) => ({
       ...row,
-      words: measureInWords(row.kind, row.value, errorOf(measureErrors, row.kind, row.view)),
+      words: outcomeOnPicture(
+        measureInWords(row.kind, row.value, errorOf(measureErrors, row.kind, row.view)),
+      ),
     }));
   return (
     <>

@@ -27,6 +27,12 @@ export function measureOutcome(
   return measureInWords(measure.kind, result.value, errorOf(room.measureErrors, measure.kind, view));
 }
 
+/** What is written on the picture of an outcome: the figure with its margin, the rest of it is said beside the picture. */
+export function outcomeOnPicture(outcome: string): string {
+  const [figure = outcome] = outcome.split(", ");
+  return figure.includes("±") ? figure : outcome;
+}
+
 /** On which frames something is, counted from 1 as on the screen. @example framesInWords({ frame: 39, untilFrame: 43 }) // "frames 40 to 44" */
 export function framesInWords({ frame, untilFrame }: Pick<DraftMark, "frame" | "untilFrame">): string {
   return untilFrame === null ? `frame ${frame + 1}` : `frames ${frame + 1} to ${untilFrame + 1}`;

@@ -21,6 +21,7 @@ import {
   measureTool,
   type PictureTool,
 } from "./picture-tool";
+import type { ClipPlace } from "./room-edits";
 import { type OnPicture, type PictureChange, standingPoints } from "./room-marks-edits";
 import { type PictureDraft, type PictureUndo, usePictureUndo } from "./use-picture-undo";
 import { backToClip } from "./use-row-in-hand";
@@ -121,6 +122,11 @@ export function usePictureTools(use: PictureUse): PictureTools {
     tool?.kind === "hold" ? { isMirrored: false, take: endHold, back: putDown, leave: putDown } : null,
   );
 
+  const openMeasure = (row: DraftMeasure) => {
+    player.show(row.frame);
+    begin(measureInHand(row));
+  };
+
   return {
     ...use,
     ...{ tool, points, pencil, undo, endHold, putDown },
@@ -130,6 +136,8 @@ export function usePictureTools(use: PictureUse): PictureTools {
       const sentence =
         viewProblem(kind, clip.view) ?? fullProblem(draft.document.measures, DRAFT_LIMITS.measures);
       if (sentence !== null) return begin({ kind: "refused", sentence });
+      const taken = takenAlready(draft.document, kind, { clipId: clip.id, frame: player.inHand });
+      if (taken) return openMeasure(taken);
       const asked = MEASURES[kind].points;
       const standing = standingPoints(draft.document, clip.id, asked, (each) => MEASURES[each].points);
       begin(
@@ -150,15 +158,24 @@ export function usePictureTools(use: PictureUse): PictureTools {
         ),
       );
     },
-    openMeasure: (row) => {
-      player.show(row.frame);
-      begin(measureInHand(row));
-    },
+    openMeasure,
     openMark: (row) => {
       player.show(row.frame);
       begin(markInHand(row));
     },
   };
+}
+
+/** A frame is measured once in a review: what was taken is moved, not taken beside it. */
+function takenAlready(
+  { measures }: OnPicture,
+  kind: MeasureKind,
+  place: ClipPlace,
+): DraftMeasure | undefined {
+  return measures.find(
+    (row) =>
+      row.kind === kind && row.clipId === place.clipId && row.frame === place.frame && row.points.length > 0,
+  );
 }
 
 function fullProblem(rows: readonly unknown[], most: number): string | null {
