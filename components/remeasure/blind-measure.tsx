@@ -58,6 +58,7 @@ function Placing({ blind, onDone }: { blind: BlindView; onDone: (both: Both) => 
     if (done) onDone(done);
   }
   const stage = { player, label: `The clip of ${blind.athleteName}`, state: filmFacts(clip, drawing) };
+  if (clip.state !== "ready") return <Player {...stage} />;
   return (
     <>
       {asked.length === 0 ? (

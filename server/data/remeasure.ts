@@ -66,8 +66,9 @@ export async function finishRemeasure(
   return rows.length === 1;
 }
 
-/** As many as one list shows. Common practice, no source. */
-const MAX_LISTED = 60;
+/** As many as wait on one list, and as many of the latest measures as one is chosen from. Common practice, no source. */
+const MAX_WAITING = 60;
+const MAX_LATEST = 30;
 
 /** Only what is still filmed can be measured again. */
 const isFilmed = inArray(clip.state, ["ready", "drawing"]);
@@ -96,7 +97,7 @@ export async function waitingRemeasures(db: Db, personId: string) {
       ),
     )
     .orderBy(asc(remeasureRequest.askedAtMs), asc(remeasureRequest.id))
-    .limit(MAX_LISTED);
+    .limit(MAX_WAITING);
   return rows.map(({ forPersonId, givenName, familyName, ...row }) => ({
     ...row,
     athleteName: fullName({ givenName, familyName }),
@@ -126,7 +127,7 @@ export async function latestMeasurements(db: Db) {
     .innerJoin(person, eq(person.id, athlete.personId))
     .where(and(isNotNull(measurement.reviewId), isFilmed))
     .orderBy(desc(measurement.atMs), sql`"measurement".rowid DESC`)
-    .limit(MAX_LISTED);
+    .limit(MAX_LATEST);
   const coaches = await namesOf(
     db,
     rows.map((row) => row.coachPersonId),

@@ -1,3 +1,4 @@
+import { withinSubjectError } from "@/server/domain/statistics/measurement-error";
 import type { CameraView } from "./delivery";
 import type { MeasureKind } from "./measure-kind";
 
@@ -44,21 +45,11 @@ export interface Repeats {
  * @example errorFigure([[10, 12], [20, 20]]).withinSd // 1, from variances 2 and 0
  */
 export function errorFigure(groups: readonly (readonly number[])[]): ErrorFigure | null {
-  const degreesOfFreedom = groups.reduce((sum, group) => sum + Math.max(0, group.length - 1), 0);
-  if (degreesOfFreedom === 0) return null;
-  const squares = groups.reduce((sum, group) => sum + squaresWithin(group), 0);
-  const withinSd = Math.sqrt(squares / degreesOfFreedom);
-  return {
-    withinSd,
-    plusMinus: 1.96 * withinSd,
-    degreesOfFreedom,
-    isEnough: degreesOfFreedom >= ENOUGH_FREEDOM,
-  };
-}
-
-function squaresWithin(group: readonly number[]): number {
-  const mean = group.reduce((sum, value) => sum + value, 0) / group.length;
-  return group.reduce((sum, value) => sum + (value - mean) ** 2, 0);
+  const error = withinSubjectError(groups);
+  if (error.kind === "too_few") return null;
+  const { standardError: withinSd, freedom: degreesOfFreedom } = error;
+  const isEnough = degreesOfFreedom >= ENOUGH_FREEDOM;
+  return { withinSd, plusMinus: 1.96 * withinSd, degreesOfFreedom, isEnough };
 }
 
 /** The fewest deliveries of one day that tell how they differ. */
