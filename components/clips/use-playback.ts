@@ -41,23 +41,27 @@ export function usePlayback({ video, stepping, frame, last, isPlaying }: Played)
   // biome-ignore lint/correctness/useExhaustiveDependencies: it is the change of the clip that matters
   useEffect(() => setLoop(null), [video]);
 
-  useEffect(() => {
-    if (!isPlaying) stepping?.stop();
-  }, [isPlaying, stepping]);
-
   const pause = useCallback(() => {
     through.current = null;
     video?.pause();
   }, [video]);
 
   const play = useCallback(
-    (from: number | null) => {
+    (from?: number) => {
       stepping?.start(from);
       // A browser that will not play says so once more by the state of the film.
       video?.play().catch(() => stepping?.stop());
     },
     [video, stepping],
   );
+
+  useEffect(() => stepping?.loopIn(loop), [loop, stepping]);
+
+  useEffect(() => {
+    if (isPlaying) return;
+    if (loop && video?.ended) play(loop.from);
+    else stepping?.stop();
+  }, [isPlaying, loop, video, stepping, play]);
 
   const show = useCallback(
     (asked: number) => {
@@ -69,14 +73,10 @@ export function usePlayback({ video, stepping, frame, last, isPlaying }: Played)
 
   useEffect(() => {
     const pass = through.current;
-    if (!isPlaying) return;
-    if (pass && frame >= pass.to) {
-      setSpeed(pass.speedAfter);
-      show(pass.rest);
-    } else if (!pass && loop && frame >= Math.min(loop.to, last - 1) && !video?.seeking) {
-      stepping?.start(loop.from);
-    }
-  }, [frame, isPlaying, show, loop, last, video, stepping]);
+    if (!pass || !isPlaying || frame < pass.to) return;
+    setSpeed(pass.speedAfter);
+    show(pass.rest);
+  }, [frame, isPlaying, show]);
 
   return useMemo(
     () => ({
@@ -89,14 +89,15 @@ export function usePlayback({ video, stepping, frame, last, isPlaying }: Played)
       toggle: () => {
         if (isPlaying) return pause();
         const isBeside = loop !== null && (frame < loop.from || frame >= loop.to);
-        play(isBeside ? loop.from : frame >= last ? 0 : null);
+        play(isBeside ? loop.from : frame >= last ? 0 : undefined);
       },
       playThrough: ({ from, to, rest, speed: slow }: SlowPass) => {
         pause();
+        setLoop(null);
         stepping?.show(from, () => {
           through.current = { to: Math.min(to, last - 1), rest, speedAfter: speed };
           setSpeed(slow);
-          play(null);
+          play();
         });
       },
     }),

@@ -1,5 +1,6 @@
 import { clampFrame } from "../frame-table";
 import type { FrameWindow, FrameWindowEvents, HeldFrame } from "./frame-window";
+import type { LoopSpan } from "./loop-span";
 
 /** Where the picture of a clip stands. Frames count from 0. */
 export interface Place {
@@ -59,6 +60,7 @@ export class Stepping {
   private window: FrameWindow | null = null;
   /** Counts openings, so that one which comes too late is known. */
   private opening = 0;
+  private loop: LoopSpan | null = null;
   private windowState: "none" | "opening" | "open" | "refused" = "none";
 
   constructor(
@@ -93,14 +95,14 @@ export class Stepping {
   }
 
   /** The film is about to play; it goes on from the frame on the picture, or from another. */
-  start(from: number | null = null): void {
+  start(from?: number): void {
     const frame = from ?? this.aim();
     this.asked = null;
     this.isPlaying = true;
     this.isCovered = false;
     this.seek.abort();
     this.window?.rest();
-    if (from !== null || this.filmFrame !== frame || this.parts.film.isSeeking())
+    if (from !== undefined || this.filmFrame !== frame || this.parts.film.isSeeking())
       this.parts.film.moveTo(frame);
   }
 
@@ -111,11 +113,18 @@ export class Stepping {
     this.settle();
   }
 
+  /** Frames that are played over and over from now on; null plays on to the end. */
+  loopIn(loop: LoopSpan | null): void {
+    this.loop = loop;
+  }
+
   /** The browser has put a picture of the film on the screen. */
   filmTold(frame: number): void {
     this.filmFrame = frame;
-    if (this.isPlaying && !this.parts.film.isSeeking()) this.set({ frame, wanted: frame, shownBy: "film" });
-    else if (this.place.shownBy === "film") this.set({ frame, ...(this.asked ? {} : { wanted: frame }) });
+    if (this.isPlaying && !this.parts.film.isSeeking()) {
+      this.set({ frame, wanted: frame, shownBy: "film" });
+      if (this.isPastLoop(frame)) this.start(this.loop?.from);
+    } else if (this.place.shownBy === "film") this.set({ frame, ...(this.asked ? {} : { wanted: frame }) });
   }
 
   /** Lets go of everything that is held; what is on the picture stays. */
@@ -135,6 +144,11 @@ export class Stepping {
     this.isOver = true;
     this.seek.abort();
     this.letGo();
+  }
+
+  /** The last frame is the end of the film: it goes back from the one before. */
+  private isPastLoop(frame: number): boolean {
+    return this.loop !== null && frame >= Math.min(this.loop.to, this.parts.frameTimesMs.length - 2);
   }
 
   private set(change: Partial<Place>): void {

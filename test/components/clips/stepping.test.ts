@@ -159,6 +159,20 @@ describe("playing after steps", () => {
     expect(place()).toMatchObject({ frame: 9, wanted: 9, shownBy: "film" });
   });
 
+  it("goes back when it has come to the end of a loop, and plays on without one", async () => {
+    const { stepping, seeks } = await opened();
+    stepping.loopIn({ from: 20, to: 30 });
+    stepping.start(20);
+    for (const frame of [20, 29, 31]) stepping.filmTold(frame);
+    expect(seeks).toEqual([20, 20]);
+    stepping.loopIn({ from: 90, to: COUNT - 1 });
+    stepping.filmTold(COUNT - 2);
+    expect(seeks).toEqual([20, 20, 90]);
+    stepping.loopIn(null);
+    stepping.filmTold(COUNT - 2);
+    expect(seeks).toEqual([20, 20, 90]);
+  });
+
   it("decodes nothing while it plays, and again when it stands", async () => {
     const { stepping, source, place } = await opened();
     stepping.start();

@@ -1,0 +1,190 @@
+import { CLIPS_ADDRESS } from "../clips/clips-academy";
+import {
+  boxOf,
+  expectGlued,
+  expectStill,
+  frameOf,
+  framesWhilePlaying,
+  type SeenRoom,
+  startSeenRoom,
+} from "../clips/seen-room";
+import { shownPicture } from "../clips/shown-picture";
+import { expect, PHONE, test } from "./academy";
+
+let room: SeenRoom;
+
+test.use({ baseURL: CLIPS_ADDRESS });
+test.beforeAll(async () => {
+  room = await startSeenRoom();
+});
+test.afterAll(() => room?.academy.stop());
+
+test.describe("going through a clip", () => {
+  test("a held key and a held button go on, faster the longer, and stop when they are let go", async ({
+    academy: { visitor },
+  }) => {
+    const page = await visitor();
+    const figure = await room.open(page);
+    await expect(figure.getByText("Frames held ready")).toBeVisible();
+    await page.keyboard.down("ArrowRight");
+    const seen: number[] = [];
+    for (let repeat = 0; repeat < 30; repeat += 1) {
+      await page.waitForTimeout(50);
+      await page.keyboard.down("ArrowRight");
+      seen.push(await frameOf(figure));
+    }
+    await page.keyboard.up("ArrowRight");
+    const half = seen[14] ?? 0;
+    expect(half).toBeGreaterThan(3);
+    expect((seen[29] ?? 0) - half).toBeGreaterThan(half - (seen[0] ?? 0));
+    await expectStill(page, figure);
+
+    const back = figure.getByRole("button", { name: "One frame back" });
+    const before = await frameOf(figure);
+    await back.hover();
+    await page.mouse.down();
+    await page.waitForTimeout(1500);
+    await page.mouse.up();
+    expect(await frameOf(figure)).toBeLessThan(before - 5);
+    await expectStill(page, figure);
+  });
+
+  test("a loop stays between the two marked moments, and ends when it is asked to", async ({
+    academy: { visitor },
+  }) => {
+    const page = await visitor();
+    const figure = await room.open(page);
+    const slider = figure.getByRole("slider", { name: "Frame" });
+    for (const [key, frame] of [
+      ["1", 40],
+      ["2", 70],
+    ] as const) {
+      await slider.fill(String(frame));
+      await shownPicture(figure, frame);
+      await slider.blur();
+      await page.keyboard.press(key);
+    }
+    await slider.fill("50");
+    await shownPicture(figure, 50);
+    await slider.blur();
+    await page.keyboard.press("l");
+    await expect(figure.getByRole("button", { name: "Stop" })).toBeVisible();
+    const frames = await framesWhilePlaying(figure, 4000);
+    expect(Math.min(...frames)).toBeGreaterThanOrEqual(40);
+    /* The film runs on for a moment until it has gone back. */
+    expect(Math.max(...frames)).toBeLessThanOrEqual(90);
+    expect(frames.filter((frame, at) => frame < (frames[at - 1] ?? 0)).length).toBeGreaterThanOrEqual(2);
+    await page.keyboard.press("l");
+    await expect(figure.getByRole("button", { name: "Loop", exact: true })).toHaveAttribute(
+      "aria-pressed",
+      "false",
+    );
+    await expect.poll(() => frameOf(figure)).toBeGreaterThan(110);
+  });
+
+  test("slower and faster by key, one word each", async ({ academy: { visitor } }) => {
+    const page = await visitor();
+    const figure = await room.open(page);
+    const speed = () => figure.locator("video").evaluate((film) => (film as HTMLVideoElement).playbackRate);
+    for (const [key, rate] of [
+      ["[", 0.5],
+      ["[", 0.25],
+      ["[", 0.125],
+      ["[", 0.125],
+      ["]", 0.25],
+    ] as const) {
+      await page.keyboard.press(key);
+      await expect.poll(speed).toBe(rate);
+    }
+  });
+});
+
+test.describe("looking closer", () => {
+  test("wheel, drag, keys and buttons enlarge and shift; what is drawn stays on the picture", async ({
+    academy: { visitor },
+  }) => {
+    const page = await visitor();
+    const figure = await room.open(page);
+    const whole = await boxOf(figure);
+    const [x, y] = [whole.x + whole.width * 0.7, whole.y + whole.height * 0.4];
+    await page.mouse.move(x, y);
+    await page.mouse.wheel(0, -400);
+    await expect.poll(async () => (await boxOf(figure)).width).toBeGreaterThan(whole.width * 1.5);
+    const near = await boxOf(figure);
+    expect((x - near.x) / near.width).toBeCloseTo(0.7, 2);
+    expect((y - near.y) / near.height).toBeCloseTo(0.4, 2);
+    await expectGlued(figure);
+
+    await page.mouse.down();
+    await page.mouse.move(x + 40, y + 20, { steps: 5 });
+    await page.mouse.up();
+    const shifted = await boxOf(figure);
+    expect(shifted.x - near.x).toBeCloseTo(40, 0);
+    expect(shifted.y - near.y).toBeCloseTo(20, 0);
+    await expect(figure.getByRole("button", { name: "Play" })).toBeVisible();
+
+    await page.keyboard.press("Alt+ArrowRight");
+    await expect.poll(async () => (await boxOf(figure)).x).toBeLessThan(shifted.x - 20);
+    await page.keyboard.press("+");
+    await page.keyboard.press("m");
+    await expectGlued(figure);
+    await page.keyboard.press("0");
+    await expect.poll(async () => (await boxOf(figure)).width).toBeCloseTo(whole.width, 0);
+    await expect(figure.getByRole("button", { name: "Mirror" })).toHaveAttribute("aria-pressed", "true");
+
+    await figure.getByRole("button", { name: "Nearer" }).click();
+    await figure.getByRole("button", { name: "Look further right" }).click();
+    expect((await boxOf(figure)).width).toBeCloseTo(whole.width * 1.5, 0);
+    await figure.getByRole("button", { name: "Farther" }).click();
+    expect((await boxOf(figure)).x).toBeCloseTo(whole.x, 0);
+  });
+
+  test("a press plays and stops; a wheel that was scrolling the page goes on doing so", async ({
+    academy: { visitor },
+  }) => {
+    const page = await visitor();
+    const figure = await room.open(page);
+    const whole = await boxOf(figure);
+    await page.mouse.click(whole.x + 50, whole.y + 50);
+    await expect(figure.getByRole("button", { name: "Stop" })).toBeVisible();
+    await page.mouse.click(whole.x + 50, whole.y + 50);
+    await expect(figure.getByRole("button", { name: "Play" })).toBeVisible();
+    await page.mouse.move(1200, 300);
+    await page.mouse.wheel(0, 50);
+    await page.mouse.move(whole.x + 50, whole.y + 100);
+    await page.mouse.wheel(0, -50);
+    await page.waitForTimeout(100);
+    expect((await boxOf(figure)).width).toBeCloseTo(whole.width, 0);
+  });
+
+  test("two fingers enlarge, one shifts, and a tap plays", async ({ academy: { visitor } }) => {
+    const page = await visitor(PHONE);
+    const line = await page.context().newCDPSession(page);
+    await line.send("Emulation.setTouchEmulationEnabled", { enabled: true, maxTouchPoints: 5 });
+    const figure = await room.open(page);
+    const whole = await boxOf(figure);
+    const at = (x: number, y: number) => ({ x: whole.x + whole.width * x, y: whole.y + whole.height * y });
+    const touch = (type: "touchStart" | "touchMove" | "touchEnd", points: { x: number; y: number }[]) =>
+      line.send("Input.dispatchTouchEvent", {
+        type,
+        touchPoints: points.map((each, id) => ({ ...each, id })),
+      });
+    await touch("touchStart", [at(0.45, 0.5)]);
+    await touch("touchStart", [at(0.45, 0.5), at(0.55, 0.5)]);
+    for (let part = 1; part <= 10; part += 1) {
+      await touch("touchMove", [at(0.45 - part * 0.02, 0.5), at(0.55 + part * 0.02, 0.5)]);
+    }
+    await touch("touchEnd", []);
+    await expect.poll(async () => (await boxOf(figure)).width).toBeGreaterThan(whole.width * 3);
+    await expectGlued(figure);
+    const near = await boxOf(figure);
+    await touch("touchStart", [at(0.5, 0.5)]);
+    for (let part = 1; part <= 10; part += 1) await touch("touchMove", [at(0.5 - part * 0.02, 0.5)]);
+    await touch("touchEnd", []);
+    await expect.poll(async () => (await boxOf(figure)).x).toBeLessThan(near.x - whole.width * 0.15);
+    await expect(figure.getByRole("button", { name: "Play" })).toBeVisible();
+    await touch("touchStart", [at(0.5, 0.5)]);
+    await touch("touchEnd", []);
+    await expect(figure.getByRole("button", { name: "Stop" })).toBeVisible();
+  });
+});
