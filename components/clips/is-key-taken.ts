@@ -1,7 +1,10 @@
-/** A key typed into a field, or one that a control or a dialog uses itself, is none for the room. */
+import { isLetterKey, letterKeysAreOn } from "@/components/ui/letter-keys";
+
+/** A key typed into a field, or one that a control or a dialog uses itself, is none for the room; nor is a letter where they are off. */
 export function isKeyTaken(event: KeyboardEvent, { isAltFree = false } = {}): boolean {
   if (event.defaultPrevented || event.ctrlKey || event.metaKey) return true;
   if (event.altKey && !isAltFree) return true;
+  if (isLetterKey(event) && !letterKeysAreOn()) return true;
   if (!(event.target instanceof Element)) return false;
   // A scale that was pulled keeps the focus: it has its own keys alone, the letters are still the room's.
   if (event.target.matches("input[type=range]")) return SCALE_KEYS.test(event.key);

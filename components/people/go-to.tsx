@@ -6,6 +6,7 @@ import { type FormEvent, useDeferredValue, useEffect, useState } from "react";
 import { Button } from "@/components/ui/button";
 import { Dialog } from "@/components/ui/dialog";
 import { Icon } from "@/components/ui/icons";
+import { isLetterKey, letterKeysAreOn } from "@/components/ui/letter-keys";
 import { TextField } from "@/components/ui/text-field";
 import { useApi } from "@/components/wire/api-provider";
 import { destinations } from "./destinations";
@@ -21,8 +22,7 @@ export function GoTo({ pages }: GoToProps) {
   const [isOpen, setOpen] = useState(false);
   useEffect(() => {
     function openBySlash(event: KeyboardEvent) {
-      if (event.key !== "/" || event.ctrlKey || event.metaKey || event.altKey || isTyping(event.target))
-        return;
+      if (event.key !== "/" || !isLetterKey(event) || !letterKeysAreOn() || isTyping(event.target)) return;
       event.preventDefault();
       setOpen(true);
     }
