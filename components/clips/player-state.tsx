@@ -61,6 +61,14 @@ export function PlayerState({ player, hasFilm, facts }: PlayerStateProps) {
   if (picture === "ready") return null;
   if (picture === "loading") return <Loading player={player} />;
   if (picture === "undecodable") return <Undecodable {...facts} />;
+  if (picture === "damaged") {
+    return (
+      <Words title="The film is damaged" action={<Button onPress={player.retry}>Back to its start</Button>}>
+        Some of its pictures cannot be drawn in any browser. The rest can still be watched; for a whole one it
+        has to be sent again from the phone that filmed it.
+      </Words>
+    );
+  }
   return (
     <Words title="The film did not come through" action={<Button onPress={player.retry}>Try again</Button>}>
       Check the connection. What you entered is still on this page.

@@ -55,7 +55,7 @@ function watchByTime(
 /**
  * Puts one frame on the picture and makes sure that it is the one: by the table it seeks into the frame's middle, and
  * asks what was shown; when it was another, elsewhere in the frame.
- * @returns whether the frame is on the picture; false as well when `signal` ended the try
+ * @returns whether the frame is on the picture; false as well when `signal` ended the try, or an error of the film
  */
 export async function showFrame(
   video: HTMLVideoElement,
@@ -64,7 +64,7 @@ export async function showFrame(
   signal: AbortSignal,
 ): Promise<boolean> {
   for (const part of SEEK_PARTS) {
-    if (signal.aborted) return false;
+    if (signal.aborted || video.error) return false;
     const isShown = presented(video, timesMs, frame, signal);
     video.currentTime = seekTargetMs(timesMs, frame, part, video.duration * 1000) / 1000;
     if (await isShown) return true;
@@ -84,6 +84,7 @@ function presented(
       stop();
       clearTimeout(silence);
       video.removeEventListener("seeked", seeked);
+      video.removeEventListener("error", given);
       signal.removeEventListener("abort", given);
       resolve(isShown);
     };
@@ -101,6 +102,7 @@ function presented(
       if (shown === frame && !video.seeking) end(true);
     });
     video.addEventListener("seeked", seeked);
+    video.addEventListener("error", given);
     signal.addEventListener("abort", given);
   });
 }

@@ -2,8 +2,11 @@
 import { useEffect } from "react";
 import { clipVideoAddress } from "./played-clip";
 
-/** `undecodable`: this browser cannot draw the film. `failed`: it did not come over the line. */
-export type PictureState = "loading" | "ready" | "undecodable" | "failed";
+/**
+ * `undecodable`: this browser cannot draw the film. `damaged`: it began to and found pictures that none can draw.
+ * `failed`: it did not come over the line.
+ */
+export type PictureState = "loading" | "ready" | "undecodable" | "damaged" | "failed";
 
 /** Reads off the element whether there is a picture, and whether it plays. */
 export function usePicture(
@@ -15,12 +18,12 @@ export function usePicture(
   useEffect(() => {
     if (!video) return;
     let isOver = false;
-    const fail = async () => {
-      const state = await whyNoPicture(clipId);
+    const fail = async (error: MediaError) => {
+      const state = await whyNoPicture(clipId, error);
       if (!isOver) setPicture(state);
     };
     const judge = () => {
-      if (video.error) void fail();
+      if (video.error) void fail(video.error);
       else if (video.readyState < HTMLMediaElement.HAVE_CURRENT_DATA) setPicture("loading");
       // A film whose sound alone can be decoded loads and plays without an error, and has no width.
       else setPicture(video.videoWidth === 0 ? "undecodable" : "ready");
@@ -41,10 +44,11 @@ export function usePicture(
 }
 
 /** The element says the same of a film it cannot decode and of one that never came: the line is asked. */
-async function whyNoPicture(clipId: string): Promise<PictureState> {
+async function whyNoPicture(clipId: string, { code }: MediaError): Promise<PictureState> {
   try {
     const answer = await fetch(clipVideoAddress(clipId), { method: "HEAD" });
-    return answer.ok ? "undecodable" : "failed";
+    if (!answer.ok || code === MediaError.MEDIA_ERR_NETWORK) return "failed";
+    return code === MediaError.MEDIA_ERR_DECODE ? "damaged" : "undecodable";
   } catch {
     return "failed";
   }

@@ -9,8 +9,8 @@ export interface CatalogueClip {
   name: string;
   /** The number its frames carry. */
   clip: number;
-  /** How many frames of it are shown. */
-  frameCount: number;
+  /** When each frame of it is shown. */
+  timesMs: readonly number[];
   file: Uint8Array;
 }
 
@@ -64,7 +64,7 @@ const VP9 = { name: "VP9 in WebM", timesMs: evenTimesMs(180, 60) };
  * 150 pictures carry the clip's number 30. Made once: `ffmpeg -f rawvideo -pix_fmt rgba -s 128x96 -r 60 -i pictures
  * -c:v libx264 -preset slow -bf 3 -b_strategy 0 -g 50 -crf 28 -pix_fmt yuv420p -movflags +faststart reordered.mp4`.
  */
-const REORDERED = { name: "frames stored out of order", clip: 30, frameCount: 150 };
+const REORDERED = { name: "frames stored out of order", clip: 30, timesMs: evenTimesMs(150, 60) };
 const REORDERED_FILE = fileURLToPath(new URL("./reordered.mp4", import.meta.url));
 
 /** Every clip of the catalogue by its name, in the order that {@link catalogue} gives them. */
@@ -74,12 +74,12 @@ export const CLIP_NAMES: readonly string[] = [...Object.keys(SHAPES), VP9.name, 
 export async function catalogue(page: Page): Promise<CatalogueClip[]> {
   const clips: CatalogueClip[] = [];
   for (const [clip, [name, shape]] of Object.entries(SHAPES).entries()) {
-    const frameCount = shape.timesMs.filter((timeMs) => timeMs >= 0).length;
-    clips.push({ name, clip, frameCount, file: await numberedMp4({ ...shape, clip }) });
+    const timesMs = shape.timesMs.filter((timeMs) => timeMs >= 0);
+    clips.push({ name, clip, timesMs, file: await numberedMp4({ ...shape, clip }) });
   }
   const { name, timesMs } = VP9;
   const clip = clips.length;
-  clips.push({ name, clip, frameCount: timesMs.length, file: await numberedVp9(page, clip, timesMs) });
+  clips.push({ name, clip, timesMs, file: await numberedVp9(page, clip, timesMs) });
   clips.push({ ...REORDERED, file: readFileSync(REORDERED_FILE) });
   return clips;
 }

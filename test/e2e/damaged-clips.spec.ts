@@ -13,7 +13,7 @@ import {
   startClipsAcademy,
 } from "../clips/clips-academy";
 import { evenTimesMs, numberedMp4 } from "../clips/numbered-clip";
-import { shownPicture } from "../clips/shown-picture";
+import { pictureAskedFor, shownPicture } from "../clips/shown-picture";
 import { WHO } from "../helpers/who";
 import { expect, signIn, test } from "./academy";
 
@@ -74,8 +74,8 @@ test.describe("watching", () => {
     academy: { visitor },
   }) => {
     const figure = await watch(await visitor(), { ...PLAIN, damagedFrom: 0 });
-    await expectClear(figure);
-    await expect(figure.getByRole("status")).toBeVisible();
+    await expect(figure.getByText("The film is damaged")).toBeVisible({ timeout: PATIENCE_MS });
+    await expect(figure.getByText("Loading the film…")).toBeHidden();
   });
 
   test("a film that is destroyed from its middle on is exact up to there, and never waits beyond", async ({
@@ -90,10 +90,10 @@ test.describe("watching", () => {
       expect(await shownPicture(figure, frame)).toEqual({ told: frame, read: { clip: 1, frame } });
     }
     await slider.fill("100");
-    await expectClear(figure);
-    await expect(
-      figure.getByText("nearest picture").or(figure.getByRole("status").first()).first(),
-    ).toBeVisible({ timeout: PATIENCE_MS });
+    await expect(figure.getByText("The film is damaged")).toBeVisible({ timeout: PATIENCE_MS });
+    await figure.getByRole("button", { name: "Back to its start" }).click();
+    await expect(slider).toBeEnabled();
+    expect(await pictureAskedFor(figure, 31)).toEqual({ told: 31, read: { clip: 1, frame: 31 } });
   });
 
   test("a film that is gone from the disk is said not to have come through, and comes when it is back", async ({
@@ -120,6 +120,7 @@ test.describe("watching", () => {
     truncateSync(path, 1_200_000);
     const figure = await openRoom(page, roundId);
     await expectClear(figure);
+    expect(await pictureAskedFor(figure, 9)).toEqual({ told: 9, read: { clip: 1, frame: 9 } });
     await figure.getByRole("slider", { name: "Frame" }).fill("110", { force: true });
     await page.waitForTimeout(1000);
     await expectClear(figure);

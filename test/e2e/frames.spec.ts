@@ -1,4 +1,5 @@
 import type { Locator, Page } from "@playwright/test";
+import { followFrame } from "@/components/clips/frame-table";
 import { seededRandom } from "../../seed/seeded-random";
 import { type CatalogueClip, CLIP_NAMES, catalogue } from "../clips/catalogue";
 import {
@@ -29,7 +30,7 @@ type Sent = CatalogueClip & { roundId: string; place: number };
 
 const sent = new Map<string, Sent>();
 let academy: ClipsAcademy;
-let cookies: Awaited<ReturnType<Awaited<ReturnType<typeof signedIn>>["storageState"]>>;
+let cookies: Awaited<ReturnType<Awaited<ReturnType<typeof signedIn>>["storageState"]>>["cookies"];
 
 test.use({ baseURL: CLIPS_ADDRESS });
 
@@ -47,7 +48,7 @@ test.beforeAll(async ({ browser }) => {
     await command(coach, "rounds.take", { roundId });
     for (const [place, film] of films.entries()) sent.set(film.name, { ...film, roundId, place });
   }
-  cookies = await coach.storageState();
+  cookies = (await coach.storageState()).cookies;
   await coach.dispose();
 });
 
@@ -60,7 +61,7 @@ for (const { way, steps } of WAYS) {
     }) => {
       test.setTimeout(60_000 + steps * 1000);
       const page = await visitor();
-      await page.context().addCookies(cookies.cookies);
+      await page.context().addCookies(cookies);
       if (way === "sought one by one") await page.addInitScript("delete globalThis.VideoDecoder");
       const clip = sent.get(name);
       if (!clip) throw new Error(`${name} was not sent.`);
@@ -77,12 +78,42 @@ for (const { way, steps } of WAYS) {
   }
 }
 
+test("two clips that go together show the very pair of frames, every time", async ({
+  academy: { visitor },
+}) => {
+  test.setTimeout(60_000 + STEPS * 2000);
+  const page = await visitor();
+  await page.context().addCookies(cookies);
+  const newer = sent.get(CLIP_NAMES.at(-1) ?? "");
+  await page.goto(`/reviews/${newer?.roundId}/compare`);
+  const figures = {
+    older: page.getByRole("figure", { name: /^Old:/ }),
+    newer: page.getByRole("figure", { name: /^New:/ }),
+  };
+  const [left, right] = [await shownPicture(figures.older, 0), await shownPicture(figures.newer, 0)];
+  const clipOf = ({ read }: Shown) => [...sent.values()].find(({ clip }) => clip === read?.clip);
+  const [leftClip, rightClip] = [clipOf(left), clipOf(right)];
+  if (!leftClip || !rightClip || leftClip === rightClip) throw new Error("Two clips were to be seen.");
+  const wrong = [];
+  for (const frame of [...anywhere(rightClip, STEPS), ...nextDoor(rightClip, STEPS)]) {
+    const together = { leader: 0, follower: 0 };
+    const other = followFrame(together, rightClip.timesMs, leftClip.timesMs, frame);
+    const shown = [await pictureAskedFor(figures.newer, frame), await shownPicture(figures.older, other)];
+    const asked = [
+      { told: frame, read: { clip: rightClip.clip, frame } },
+      { told: other, read: { clip: leftClip.clip, frame: other } },
+    ];
+    if (JSON.stringify(shown) !== JSON.stringify(asked)) wrong.push({ asked, shown });
+  }
+  expect(wrong).toEqual([]);
+});
+
 async function openClip(page: Page, clip: Sent): Promise<Locator> {
   await page.goto(`/reviews/${clip.roundId}`);
   const choice = page.getByRole("radiogroup", { name: "Clip" });
   if ((await choice.count()) > 0) await choice.locator("label").nth(clip.place).click();
   const figure = page.getByRole("figure", { name: /clip$/ });
-  await expect(figure.getByText(`/ ${clip.frameCount}`)).toBeVisible();
+  await expect(figure.getByText(`/ ${clip.timesMs.length}`)).toBeVisible();
   await expect(figure.getByRole("slider", { name: "Frame" })).toBeEnabled();
   return figure;
 }
@@ -108,7 +139,7 @@ async function walk(
 }
 
 /** So many steps to the next frame, on to the end and back from there. */
-function nextDoor({ frameCount }: CatalogueClip, steps: number): number[] {
+function nextDoor({ timesMs: { length: frameCount } }: CatalogueClip, steps: number): number[] {
   let frame = Math.max(0, frameCount - 1 - Math.floor(steps / 2));
   let direction = 1;
   return Array.from({ length: steps + 1 }, () => {
@@ -120,11 +151,11 @@ function nextDoor({ frameCount }: CatalogueClip, steps: number): number[] {
 }
 
 /** So many steps to anywhere else, the same on every run. */
-function anywhere({ name, frameCount }: CatalogueClip, steps: number): number[] {
+function anywhere({ name, timesMs }: CatalogueClip, steps: number): number[] {
   const random = seededRandom(name);
   const frames = [0];
   while (frames.length <= steps) {
-    const frame = random.int(0, frameCount - 1);
+    const frame = random.int(0, timesMs.length - 1);
     if (frame !== frames.at(-1)) frames.push(frame);
   }
   return frames;
