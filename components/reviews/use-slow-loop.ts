@@ -7,6 +7,9 @@ import { slowSpan } from "./slow-span";
 /** How long the frame itself stands between two passes, with what is drawn on it. Common practice, no source. */
 const REST_MS = 1500;
 
+/** The first pass follows the voice; a moment is left for the picture to come to rest. Common practice, no source. */
+const FIRST_MS = 300;
+
 /** A frame that is shown in a slow loop. */
 export interface LoopedPlace {
   clip: ClipView;
@@ -19,6 +22,7 @@ export interface LoopedPlace {
  */
 export function useSlowLoop(player: ClipPlayer, clip: ClipView) {
   const [looped, setLooped] = useState<LoopedPlace | null>(null);
+  const passes = useRef(0);
   const latest = useRef(player);
   latest.current = player;
   const isHere = looped?.clip.id === clip.id;
@@ -26,15 +30,23 @@ export function useSlowLoop(player: ClipPlayer, clip: ClipView) {
 
   useEffect(() => {
     if (looped === null || !isAtRest || prefersLittleMotion()) return;
-    const timer = setTimeout(() => {
-      const now = latest.current;
-      if (now.aim() === looped.frame) now.playThrough(slowSpan(looped.clip, looped.frame));
-    }, REST_MS);
+    const timer = setTimeout(
+      () => {
+        const now = latest.current;
+        if (now.aim() !== looped.frame) return;
+        passes.current += 1;
+        now.playThrough(slowSpan(looped.clip, looped.frame));
+      },
+      passes.current === 0 ? FIRST_MS : REST_MS,
+    );
     return () => clearTimeout(timer);
   }, [looped, isAtRest]);
 
   return {
-    start: (place: LoopedPlace) => setLooped(place),
+    start: (place: LoopedPlace) => {
+      passes.current = 0;
+      setLooped(place);
+    },
     stop: () => {
       if (looped === null) return;
       setLooped(null);
