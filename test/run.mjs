@@ -41,8 +41,6 @@ async function unit() {
       "test/data",
       "test/api",
       "test/components",
-      /* The first run gives each file a world of its own; by the zone alone nothing of that changes. */
-      "--no-isolate",
     ]);
   }
 }
