@@ -8,7 +8,6 @@ import { MarksDrawn } from "@/components/marks/marks-drawn";
 import { Button } from "@/components/ui/button";
 import { Section } from "@/components/ui/section";
 import type { CorrectionView, ReadingView } from "@/server/api/reviews/shapes";
-import { EVENT_WORDS } from "@/server/domain/mechanics/delivery";
 import { clipFacts } from "./clip-words";
 import styles from "./reading.module.css";
 import type { FilmPlace } from "./reading-places";
@@ -39,8 +38,7 @@ export function ReadingTogether({ correction, pair, reading, onBack }: ReadingTo
       }
     >
       <p className={styles.about}>
-        Where one goes, the other goes: both stand at the same moment,{" "}
-        {EVENT_WORDS[correction.event].toLowerCase()} or the frame that was named.
+        Both stand at the same moment of the delivery. Where one goes, the other goes.
       </p>
       <div className={styles.both} data-print="no">
         <Side word="Before" place={older} player={both.older} reading={reading} />

@@ -25,7 +25,7 @@ export function ReadingWatch({ place, inHand: { clip, player, goTo }, clips, rea
         <RadioChoice
           className={styles.clips}
           label="Clip"
-          options={clips.map((each) => ({ value: each.id, label: clipName(each, clips) }))}
+          options={clips.map((each) => ({ value: each.id, label: choiceWord(each, clips, reading) }))}
           value={clip.id}
           onChange={(clipId) => goTo(clipId)}
         />
@@ -47,6 +47,13 @@ export function ReadingWatch({ place, inHand: { clip, player, goTo }, clips, rea
 /** The marks that were drawn on a clip, on whatever frames. */
 export function marksOf(clip: ClipView, marks: ReadingView["marks"]): ReadingView["marks"] {
   return marks.filter((mark) => mark.clipId === clip.id);
+}
+
+/** A clip among the others: by its part where that tells it, else by its view. */
+function choiceWord(clip: ClipView, clips: readonly ClipView[], reading: ReadingView): string {
+  const word = partWord(clip, reading);
+  const isAlone = clips.filter((each) => partWord(each, reading) === word).length === 1;
+  return isAlone ? `${word} clip` : clipName(clip, clips);
 }
 
 function partWord(clip: ClipView, reading: ReadingView): string {
