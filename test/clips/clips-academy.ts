@@ -9,8 +9,8 @@ import type { CameraView } from "@/server/domain/mechanics/delivery";
 import { serve } from "../e2e/start-academy";
 import { makeAcademy, WHO } from "../helpers/academy";
 
-/** The port of the academy that clips are tried out in. */
-export const CLIPS_PORT = 3979;
+/** The port of the academy that clips are tried out in; CLIPS_PORT names another where this one is in use. */
+export const CLIPS_PORT = Number(process.env.CLIPS_PORT ?? 3979);
 export const CLIPS_ADDRESS = `http://localhost:${CLIPS_PORT}`;
 
 /** Those who sign in to it; the guardian's athletes are `WHO.child` and `WHO.teen`. */
