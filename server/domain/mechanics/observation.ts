@@ -1,6 +1,7 @@
 import { median } from "@/server/domain/statistics/quantile";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
 import type { CameraView } from "./delivery";
+import { grouped } from "./grouped";
 import type { MeasureKind } from "./measure-kind";
 
 /** What a series holds: judgements from 0 to 3, or one kind of measure in its own unit. */
@@ -55,7 +56,7 @@ export interface Series {
  * @returns in the order in which each first appears
  */
 export function seriesOf(observations: readonly Observation[]): Series[] {
-  const groups = groupBy(observations, ({ checkpointId, kind, view }) => `${checkpointId} ${kind} ${view}`);
+  const groups = grouped(observations, ({ checkpointId, kind, view }) => `${checkpointId} ${kind} ${view}`);
   return groups.flatMap((group) => {
     const [first] = group;
     if (first === undefined) return [];
@@ -73,7 +74,7 @@ export function seriesOf(observations: readonly Observation[]): Series[] {
  * @example one frame at 40 and 42, another delivery of that day at 47: 44, the median of 41 and 47
  */
 export function observedDays(observations: readonly Observation[]): ObservedDay[] {
-  const byDay = groupBy(framesOf(observations), ({ day }) => day);
+  const byDay = grouped(framesOf(observations), ({ day }) => day);
   return byDay
     .flatMap((frames) => {
       const value = median(frames.map((frame) => median(frame.values) ?? 0));
@@ -95,7 +96,7 @@ export function repeatGroups(observations: readonly Observation[]): {
   sameDay: number[][];
 } {
   const frames = framesOf(observations);
-  const days = groupBy(frames, ({ day }) => day);
+  const days = grouped(frames, ({ day }) => day);
   return {
     sameFrame: frames.map(({ values }) => values).filter((values) => values.length > 1),
     sameDay: days.map((each) => each.flatMap(({ values }) => values.slice(0, 1))).filter((v) => v.length > 1),
@@ -105,7 +106,7 @@ export function repeatGroups(observations: readonly Observation[]): {
 /* A repeat may have been taken weeks after the first look; the delivery is of the day of the first. */
 function framesOf(observations: readonly Observation[]): { day: CalendarDay; values: number[] }[] {
   const seen = observations.filter((each) => each.value !== null);
-  return groupBy(seen, frameOf).map((group) => ({
+  return grouped(seen, frameOf).map((group) => ({
     day: group.map(({ day }) => day).sort(compareDays)[0] ?? "",
     values: group.flatMap(({ value }) => (value === null ? [] : [value])),
   }));
@@ -120,13 +121,3 @@ const extremesOf = (values: readonly number[]) => ({
   greatest: Math.max(...values),
 });
 const compareDays = (one: CalendarDay, other: CalendarDay) => (one < other ? -1 : one > other ? 1 : 0);
-
-function groupBy<Item>(items: readonly Item[], keyOf: (item: Item) => string): Item[][] {
-  const groups = new Map<string, Item[]>();
-  for (const item of items) {
-    const group = groups.get(keyOf(item));
-    if (group) group.push(item);
-    else groups.set(keyOf(item), [item]);
-  }
-  return [...groups.values()];
-}
