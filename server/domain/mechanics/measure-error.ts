@@ -1,3 +1,4 @@
+import { REACH_95, withinSubjectError } from "@/server/domain/statistics/measurement-error";
 import type { CameraView } from "./delivery";
 import type { MeasureKind } from "./measure-kind";
 
@@ -38,27 +39,22 @@ export interface Repeats {
   values: readonly number[];
 }
 
+/* Smaller than any measure; squares of such sizes leave the range of a double. */
+const NOTHING = 1e-100;
+
 /**
- * The figure from groups of repeats, or null when none holds two values. The method is Bland JM, Altman DG (1996)
- * "Measurement error", BMJ 313:744; groups of unequal size are weighted as in a one-way analysis of variance.
+ * The figure from groups of repeats, or null when none holds two values: the within-subject error of the statistics
+ * (Bland and Altman 1996, BMJ 313:744); groups of unequal size are weighted as in a one-way analysis of variance.
  * @example errorFigure([[10, 12], [20, 20]]).withinSd // 1, from variances 2 and 0
  */
 export function errorFigure(groups: readonly (readonly number[])[]): ErrorFigure | null {
-  const degreesOfFreedom = groups.reduce((sum, group) => sum + Math.max(0, group.length - 1), 0);
-  if (degreesOfFreedom === 0) return null;
-  const squares = groups.reduce((sum, group) => sum + squaresWithin(group), 0);
-  const withinSd = Math.sqrt(squares / degreesOfFreedom);
-  return {
-    withinSd,
-    plusMinus: 1.96 * withinSd,
-    degreesOfFreedom,
-    isEnough: degreesOfFreedom >= ENOUGH_FREEDOM,
-  };
-}
-
-function squaresWithin(group: readonly number[]): number {
-  const mean = group.reduce((sum, value) => sum + value, 0) / group.length;
-  return group.reduce((sum, value) => sum + (value - mean) ** 2, 0);
+  const error = withinSubjectError(
+    groups.map((group) => group.map((value) => (Math.abs(value) < NOTHING ? 0 : value))),
+  );
+  if (error.kind === "too_few") return null;
+  const { standardError: withinSd, freedom: degreesOfFreedom } = error;
+  const isEnough = degreesOfFreedom >= ENOUGH_FREEDOM;
+  return { withinSd, plusMinus: REACH_95 * withinSd, degreesOfFreedom, isEnough };
 }
 
 /** The fewest deliveries of one day that tell how they differ. */
