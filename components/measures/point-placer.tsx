@@ -26,11 +26,13 @@ export interface PointPlacerProps {
   onPoints: (points: readonly MeasuredPoint[]) => void;
   /** Under what is asked for, e.g. why no measure comes of it. */
   outcome?: ReactNode;
+  /** What can be done with the points, in the same bar. */
+  children?: ReactNode;
 }
 
 /** A clip on which points are placed, with nothing else drawn on it. To begin anew it is given another `key`. */
 export function PointPlacer(props: PointPlacerProps) {
-  const { player, label, state, title, asked, frames, onPoints, outcome } = props;
+  const { player, label, state, title, asked, frames, onPoints, outcome, children } = props;
   const [placing, onPlacing] = useState(() => beginPlacing(asked, frames));
   const hand = usePointsInHand({ player, placing, onPlacing, onPoints });
   useClipKeys({ player });
@@ -41,7 +43,7 @@ export function PointPlacer(props: PointPlacerProps) {
         isHandTaken
         overlay={(stage) => (hand ? <PointsOverlay hand={hand} stage={stage} /> : null)}
       />
-      {hand ? <PlacingBar {...{ hand, title, outcome }} /> : null}
+      {hand ? <PlacingBar {...{ hand, title, outcome, children }} /> : null}
     </div>
   );
 }

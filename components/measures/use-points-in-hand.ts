@@ -138,11 +138,12 @@ function useFramesOf({ player, placing, suggested }: PointsToPlace): void {
   const next = placing && nextAsked(placing);
   const must = placing && nextFrame(placing);
   const sort = next?.on ?? null;
+  const isThere = player.picture === "ready";
   const latest = useRef({ player, suggested });
   latest.current = { player, suggested };
   useEffect(() => {
     const now = latest.current;
     const to = must ?? (sort === null ? undefined : now.suggested?.[sort]);
-    if (to !== undefined && to !== now.player.inHand) now.player.show(to);
-  }, [sort, must]);
+    if (isThere && to !== undefined && to !== now.player.inHand) now.player.show(to);
+  }, [sort, must, isThere]);
 }

@@ -1,6 +1,6 @@
 "use client";
 import Link from "next/link";
-import { useEffect, useState } from "react";
+import { type ReactNode, useEffect, useState } from "react";
 import { Player } from "@/components/clips/player";
 import { filmFacts } from "@/components/clips/player-state";
 import { useClipKeys } from "@/components/clips/use-clip-keys";
@@ -28,9 +28,18 @@ export function BlindMeasure({ blind }: { blind: BlindView }) {
   return (
     <div className={styles.blind}>
       <PageHeading
-        question={`Where would you place ${blind.kind === "finish_hold" ? "its end" : "the points"}?`}
-        place={<Link href="/reviews/measure-again">Measure again</Link>}
-        detail={`${MEASURES[blind.kind].words} of ${blind.athleteName}, ${onFrame(blind)}. It was measured before; you see neither its points nor its value.`}
+        question={
+          both
+            ? "How near are the two?"
+            : `Where would you place ${blind.kind === "finish_hold" ? "its end" : "the points"}?`
+        }
+        place={
+          <>
+            <Link href="/reviews/measure-again">Measure again</Link>
+            {` / ${MEASURES[blind.kind].words} of ${blind.athleteName}, ${onFrame(blind)}`}
+          </>
+        }
+        detail={both ? null : "It was measured before; you see neither its points nor its value."}
       />
       {both ? <BothValues both={both} /> : <Placing blind={blind} onDone={setBoth} />}
     </div>
@@ -41,17 +50,13 @@ function Placing({ blind, onDone }: { blind: BlindView; onDone: (both: Both) => 
   const { requestId, kind, clip, drawing, frames } = blind;
   const player = useClipPlayer(clip);
   const [points, setPoints] = useState<readonly MeasuredPoint[]>([]);
-  const { show } = player;
-  /* The frame that is measured is on the picture from the start. */
-  // biome-ignore lint/correctness/useExhaustiveDependencies: once, as soon as the film is there
-  useEffect(() => show(frames.here), [frames.here, player.picture]);
   const keep = useCommand(
     (api, input: { points: { x: number; y: number }[]; untilFrame: number | null }, once) =>
       api.measurements.measureAgain.mutate({ requestId, ...input }, once),
     { refresh: false },
   );
   const asked = MEASURES[kind].points;
-  const isReady = asked.length === 0 ? player.inHand >= frames.here : points.length === asked.length;
+  const isReady = asked.length === 0 ? player.inHand > frames.here : points.length === asked.length;
   async function submit() {
     const placed = points.map(({ x, y }) => ({ x, y }));
     const done = await keep.run({ points: placed, untilFrame: asked.length === 0 ? player.inHand : null });
@@ -59,13 +64,8 @@ function Placing({ blind, onDone }: { blind: BlindView; onDone: (both: Both) => 
   }
   const stage = { player, label: `The clip of ${blind.athleteName}`, state: filmFacts(clip, drawing) };
   if (clip.state !== "ready") return <Player {...stage} />;
-  return (
+  const acts = (
     <>
-      {asked.length === 0 ? (
-        <Held {...stage} from={frames.here} />
-      ) : (
-        <PointPlacer {...{ ...stage, asked, frames }} title={MEASURES[kind].words} onPoints={setPoints} />
-      )}
       <CommandProblem problem={keep.problem} />
       <div className={styles.acts}>
         <Button variant="primary" isDisabled={!isReady} isPending={keep.pending} onPress={submit}>
@@ -77,6 +77,18 @@ function Placing({ blind, onDone }: { blind: BlindView; onDone: (both: Both) => 
       </div>
     </>
   );
+  if (asked.length === 0) {
+    return (
+      <Held {...stage} from={frames.here}>
+        {acts}
+      </Held>
+    );
+  }
+  return (
+    <PointPlacer {...{ ...stage, asked, frames }} title={MEASURES[kind].words} onPoints={setPoints}>
+      {acts}
+    </PointPlacer>
+  );
 }
 
 interface HeldProps {
@@ -84,11 +96,18 @@ interface HeldProps {
   label: string;
   state: ReturnType<typeof filmFacts>;
   from: number;
+  children: ReactNode;
 }
 
 /** A held finish has no points: whoever measures it goes to the last frame on which it is held. */
-function Held({ player, label, state, from }: HeldProps) {
+function Held({ player, label, state, from, children }: HeldProps) {
   useClipKeys({ player });
+  const { show, picture } = player;
+  /* It begins on its first frame, as soon as there is a picture. */
+  // biome-ignore lint/correctness/useExhaustiveDependencies: stepping on from there must not lead back
+  useEffect(() => {
+    if (picture === "ready") show(from);
+  }, [from, picture]);
   const frames = player.inHand - from;
   return (
     <>
@@ -99,6 +118,7 @@ function Held({ player, label, state, from }: HeldProps) {
           ? ", which comes after it."
           : `: ${frames === 1 ? "1 frame" : `${frames} frames`} so far.`}
       </p>
+      {children}
     </>
   );
 }

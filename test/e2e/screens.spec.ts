@@ -56,6 +56,8 @@ function coachScreens(): string[] {
     "/today",
     ...["mine", "free", "all"].map((part) => `/reviews?show=${part}`),
     ...rounds.map((id) => `/reviews/${id}`),
+    "/reviews/measure-again",
+    `/reviews/measure-again/${idOf("SELECT id FROM remeasure_request WHERE done_at_ms IS NULL")}`,
     "/athletes",
     "/arms",
     `/athletes/${athleteId}`,

@@ -76,7 +76,7 @@ export function measureInWords(
   const figure = printed(error);
   const number = valueInWords(kind, value);
   const margin = figure === null ? "" : ` ± ${marginInWords(unit, figure)}`;
-  const side = sideOf(kind, value);
+  const side = sideInWords(kind, value);
   const tail = [
     of === "" ? "" : ` of ${of}`,
     side === "" ? "" : `${of === "" ? " " : ", "}${side}`,
@@ -116,7 +116,8 @@ function trailing(
   return figure === error?.sameDay ? "" : ", by placing the points alone";
 }
 
-function sideOf(kind: MeasureKind, value: number): string {
+/** The side a value lies to; empty for a kind without sides and for what is written as 0. */
+export function sideInWords(kind: MeasureKind, value: number): string {
   const sides = SIDES[kind];
   const { rounded } = WRITTEN[MEASURES[kind].unit];
   if (!sides || Number(rounded(value)) === 0) return "";

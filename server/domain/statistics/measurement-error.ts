@@ -4,7 +4,7 @@ import { type TooFew, tooFew } from "./too-few";
 import { twoWay } from "./two-way";
 
 /** Standard errors that 95 % lie within, as Weir 2005 rounds it. */
-const REACH_95 = 1.96;
+export const REACH_95 = 1.96;
 
 /** How far a measure strays by itself. */
 export interface MeasurementError {
