@@ -115,6 +115,8 @@ async function openClip(page: Page, clip: Sent): Promise<Locator> {
   const figure = page.getByRole("figure", { name: /clip$/ });
   await expect(figure.getByText(`/ ${clip.timesMs.length}`)).toBeVisible();
   await expect(figure.getByRole("slider", { name: "Frame" })).toBeEnabled();
+  /* The arrow keys are the clip's again, no longer those of the choice. */
+  await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
   return figure;
 }
 
