@@ -34,6 +34,7 @@ export const ROUND_INPUTS: Record<string, ExampleInput> = {
   "reviews.list": (record) => ({ athleteId: record.athleteId }),
   "reviews.read": (record) => ({ roundId: record.rounds.sent }),
   "reviews.room": (record) => ({ roundId: record.rounds.taken }),
+  "reviews.compare": (record) => ({ roundId: record.rounds.answered, clipId: null, withClipId: null }),
   "reviews.saveDraft": (record) => ({
     kind: "review",
     roundId: record.rounds.taken,
