@@ -5,6 +5,7 @@ import { joinClasses } from "@/components/ui/join-classes";
 import type { Place } from "@/server/domain/reviews/draft";
 import { Magnifier } from "./magnifier";
 import styles from "./measures.module.css";
+import { isAllPlaced } from "./placing";
 import { pointInWords } from "./placing-words";
 import { ARM_PX, PointCross } from "./point-cross";
 import { pointNear } from "./stage-places";
@@ -33,7 +34,11 @@ export function PointsOverlay({ hand, stage }: PointsOverlayProps) {
     event.currentTarget.setPointerCapture(event.pointerId);
     const at = placeOf(event);
     const reach = event.pointerType === "mouse" ? REACH_PX.fine : REACH_PX.finger;
-    hand.hold(pointNear(placing.placed, frame, at, reach / stage.pxPerSource), at);
+    // While points are still to come every press places one: a sole lies close under its ankle.
+    const near = isAllPlaced(placing)
+      ? pointNear(placing.placed, frame, at, reach / stage.pxPerSource)
+      : null;
+    hand.hold(near, at);
   };
 
   return (

@@ -32,6 +32,7 @@ export async function openRoom(page: Page, roundId: string, place: number): Prom
 }
 
 export async function goTo({ figure, scale }: Room, frame: number): Promise<void> {
+  await figure.evaluate((element) => element.scrollIntoView({ block: "start" }));
   await scale.fill(String(frame));
   await expect(figure).toHaveAttribute("data-frame", String(frame));
 }

@@ -94,7 +94,7 @@ export function valueInWords(kind: MeasureKind, value: number): string {
 
 /** The bare number and the side it lies to. @example valueWithSide("trunk_tilt_forward", -4.2) // "4° away from the plate" */
 export function valueWithSide(kind: MeasureKind, value: number): string {
-  return [valueInWords(kind, value), sideOf(kind, value)].filter((part) => part !== "").join(" ");
+  return [valueInWords(kind, value), sideInWords(kind, value)].filter((part) => part !== "").join(" ");
 }
 
 /** An error as it follows the sign ±, without a unit but for times. */
