@@ -12,6 +12,7 @@ const STEP_PX = 1.5;
 
 /** The stroke in hand on the picture, which takes the presses that draw it: children of the stage's `svg`. */
 export function PencilOverlay({ pencil, stage }: { pencil: Pencil; stage: StageGeometry }) {
+  if (stage.pxPerSource === 0) return null;
   const { points, cross } = pencil;
   const step = STEP_PX / stage.pxPerSource;
   const placeOf = (event: PointerEvent) => stage.toSource(event.clientX, event.clientY);

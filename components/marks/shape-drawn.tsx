@@ -15,8 +15,9 @@ const WORDS_PX = 14;
 /** A letter of the notes is about this much wider than high. Common practice, no source. */
 const LETTER_SHARE = 0.56;
 
-/** One shape: light, with a dark edge around it, so that it is seen on any picture. */
+/** One shape: light, with a dark edge around it, so that it is seen on any picture. Nothing on a stage not laid out yet. */
 export function ShapeDrawn({ shape, stage }: { shape: MarkShape; stage: PictureStage }) {
+  if (stage.pxPerSource === 0) return null;
   if (shape.kind === "words") return <Words {...shape} stage={stage} />;
   if (shape.kind === "dot") {
     const radius = DOT_PX / stage.pxPerSource;

@@ -22,6 +22,7 @@ export interface PointsOverlayProps {
 
 /** The points in hand on the picture, which takes the presses that place them: children of the stage's `svg`. */
 export function PointsOverlay({ hand, stage }: PointsOverlayProps) {
+  if (stage.pxPerSource === 0) return null;
   const { placing, held, player } = hand;
   const frame = player.inHand;
   const selected = placing.selected === null ? undefined : placing.placed[placing.selected];

@@ -40,6 +40,10 @@ describe("marks on the picture", () => {
     expect(radius(0.5) * 0.5).toBeCloseTo(radius(4) * 4);
   });
 
+  it("draw nothing on a stage that is not laid out yet", () => {
+    expect(drawn([PLUMB, NOTE], 40, { ...STAGE, pxPerSource: 0 })).not.toContain("Infinity");
+  });
+
   it("keep a note readable in a mirrored picture", () => {
     expect(drawn([NOTE], 40, { ...STAGE, isMirrored: true })).toContain("scale(-1 1)");
     expect(drawn([NOTE], 40)).toContain("scale(1 1)");
