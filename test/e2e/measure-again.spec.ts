@@ -17,9 +17,12 @@ function firstWaiting(): { requestId: string; value: number; measurementId: stri
   return row;
 }
 
+/** The latest second measure of a frame. */
 function repeatOf(measurementId: string): { value: number } | undefined {
   const sqlite = database();
-  const row = sqlite.prepare("SELECT value FROM measurement WHERE repeat_of_id = ?").get(measurementId);
+  const row = sqlite
+    .prepare("SELECT value FROM measurement WHERE repeat_of_id = ? ORDER BY rowid DESC LIMIT 1")
+    .get(measurementId);
   sqlite.close();
   return row as { value: number } | undefined;
 }
