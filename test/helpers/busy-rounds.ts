@@ -147,14 +147,12 @@ export async function fillMeasures({ db, clock }: TestAcademy, record: AthleteRe
   const { text, points, ...mark } = noteMark({ clipId });
   const remarkId = `rmk_${record.measurement}`;
   await db.insert(remark).values({ id: remarkId, text: `${record.marker} note` });
-  await db
-    .insert(drawnMark)
-    .values({
-      ...mark,
-      id: `mrk_${reviewId}`,
-      reviewId,
-      remarkId,
-      points: JSON.stringify(points),
-      position: 0,
-    });
+  await db.insert(drawnMark).values({
+    ...mark,
+    id: `mrk_${reviewId}`,
+    reviewId,
+    remarkId,
+    points: JSON.stringify(points),
+    position: 0,
+  });
 }

@@ -2,14 +2,26 @@ import { describe, expect, it } from "vitest";
 import { drawnEverywhere, isSameTable } from "@/server/domain/clips/conversion";
 
 describe("a film that every browser draws", () => {
-  it.each(["avc1.42c01f", "avc1.4d401e", "avc1.640028", "AVC1.64000a", "avc3.640028", "vp8", "vp09.00.10.08", "av01.0.04M.08"])(
-    "may be of the codec %s",
-    (codec) => expect(drawnEverywhere(codec)).toBe(true),
-  );
-  it.each(["hvc1.1.6.L93.B0", "hev1.2.4.L120.90", "dvh1.05.06", "avc1.6e0028", "avc1.7a0028", "avc1.f40028", "apcn", ""])(
-    "is not sure to be of the codec %s",
-    (codec) => expect(drawnEverywhere(codec)).toBe(false),
-  );
+  it.each([
+    "avc1.42c01f",
+    "avc1.4d401e",
+    "avc1.640028",
+    "AVC1.64000a",
+    "avc3.640028",
+    "vp8",
+    "vp09.00.10.08",
+    "av01.0.04M.08",
+  ])("may be of the codec %s", (codec) => expect(drawnEverywhere(codec)).toBe(true));
+  it.each([
+    "hvc1.1.6.L93.B0",
+    "hev1.2.4.L120.90",
+    "dvh1.05.06",
+    "avc1.6e0028",
+    "avc1.7a0028",
+    "avc1.f40028",
+    "apcn",
+    "",
+  ])("is not sure to be of the codec %s", (codec) => expect(drawnEverywhere(codec)).toBe(false));
 });
 
 describe("a copy", () => {
