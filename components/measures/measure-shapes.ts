@@ -30,6 +30,20 @@ const PARTS: Readonly<Record<MeasureKind, readonly Part[]>> = {
   finish_hold: [],
 };
 
+/** The points, by their place in the order, in whose middle a measure's worth is written. */
+const WORDS_AT: Readonly<Record<MeasureKind, readonly number[]>> = {
+  ...{ front_knee_flexion: [1], trunk_tilt_forward: [1], trunk_tilt_side: [1], stride_length: [2, 3] },
+  ...{ stride_direction: [4], shoulder_tilt: [0, 1], glove_height: [2], head_travel: [3], finish_hold: [] },
+};
+
+/** Where a measure's worth is written, clear of what other measures of the frame say; null while its points are coming. */
+export function wordsPlace({ kind, points }: DrawnMeasure): Place | null {
+  const places = WORDS_AT[kind].flatMap((number) => points[number] ?? []);
+  if (places.length === 0 || places.length < WORDS_AT[kind].length) return null;
+  const middle = (values: number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+  return { x: middle(places.map(({ x }) => x)), y: middle(places.map(({ y }) => y)) };
+}
+
 /**
  * What a measure draws on a frame: the lines of which a point belongs to that frame, and its points there. A line to a
  * point of an earlier frame is drawn on the measured one, since the camera stands still.

@@ -1,6 +1,6 @@
 import { type PictureStage, ShapeDrawn } from "@/components/marks/shape-drawn";
 import { MEASURES } from "@/server/domain/mechanics/measure-kind";
-import { type DrawnMeasure, measureShapes } from "./measure-shapes";
+import { type DrawnMeasure, measureShapes, wordsPlace } from "./measure-shapes";
 
 /** What a {@link MeasuresDrawn} takes. */
 export interface MeasuresDrawnProps {
@@ -17,7 +17,7 @@ export function MeasuresDrawn({ measures, frame, stage }: MeasuresDrawnProps) {
     <>
       {measures.map((measure) => {
         const shapes = measureShapes(measure, frame, stage);
-        const at = measure.points.findLast((point) => point.frame === measure.frame);
+        const at = wordsPlace(measure);
         if (shapes.length === 0) return null;
         return (
           <g key={measure.id} data-measure={measure.kind}>

@@ -1,4 +1,5 @@
 "use client";
+import type { ReactNode } from "react";
 import { PlacingBar } from "@/components/measures/placing-bar";
 import type { PointsInHand } from "@/components/measures/use-points-in-hand";
 import { Button } from "@/components/ui/button";
@@ -12,8 +13,13 @@ import { measureOutcome } from "./picture-words";
 import styles from "./room-picture.module.css";
 import type { PictureTools } from "./use-picture-tools";
 
-/** What the tool in hand asks for; nothing while there is none. */
+/** What the tool in hand asks for, a row of the room's foot; nothing while there is none. */
 export function PictureBar({ tools }: { tools: PictureTools }) {
+  const asked = askedBy(tools);
+  return asked === null ? null : <div className={styles.inFoot}>{asked}</div>;
+}
+
+function askedBy(tools: PictureTools): ReactNode {
   const { tool, points, pencil } = tools;
   if (!tool) return null;
   if (tool.kind === "choose") return <PictureChooser tools={tools} of={tool.of} />;

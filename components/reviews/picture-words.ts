@@ -27,10 +27,14 @@ export function measureOutcome(
   return measureInWords(measure.kind, result.value, errorOf(room.measureErrors, measure.kind, view));
 }
 
-/** What is written on the picture of an outcome: the figure with its margin, the rest of it is said beside the picture. */
+/**
+ * What is written on the picture of an outcome: the figure and its margin alone; which way it lies the picture shows.
+ * @example outcomeOnPicture("82 % ± 2 of standing height") // "82 % ± 2"
+ * @example outcomeOnPicture("4° toward the plate, error not yet known") // "4° ± not known"
+ */
 export function outcomeOnPicture(outcome: string): string {
-  const [figure = outcome] = outcome.split(", ");
-  return figure.includes("±") ? figure : outcome;
+  const [, figure, margin] = /^(−?[\d.]+(?:°| %| s))( ± [\d.]+)?/.exec(outcome) ?? [];
+  return figure === undefined ? outcome : `${figure}${margin ?? " ± not known"}`;
 }
 
 /** On which frames something is, counted from 1 as on the screen. @example framesInWords({ frame: 39, untilFrame: 43 }) // "frames 40 to 44" */

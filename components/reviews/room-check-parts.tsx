@@ -16,7 +16,6 @@ import { dayInWords } from "@/server/domain/time/words";
 import { CheckpointTools } from "./checkpoint-tools";
 import { clipFacts, clipName } from "./clip-words";
 import { PictureActs } from "./picture-acts";
-import { PictureBar } from "./picture-bar";
 import { PictureList } from "./picture-list";
 import { PictureOverlay } from "./picture-overlay";
 import styles from "./room.module.css";
@@ -88,7 +87,6 @@ export function CheckSide(props: CheckSideProps) {
         {clip.note ? <span>“{clip.note}”</span> : null}
       </p>
       <div>
-        {tools ? <PictureBar tools={tools} /> : null}
         <EventStrip
           player={player}
           marks={marks}

@@ -11,6 +11,7 @@ import { DELIVERY_EVENTS, type DeliveryEvent } from "@/server/domain/mechanics/d
 import { isOpen } from "@/server/domain/reviews/correction-state";
 import { DRAFT_LIMITS, EMPTY_CHECK_DRAFT } from "@/server/domain/reviews/draft";
 import { asTheDeliveryRuns } from "@/server/domain/reviews/recap";
+import { PictureBar } from "./picture-bar";
 import { PictureSent } from "./picture-sent";
 import styles from "./room.module.css";
 import check from "./room-check.module.css";
@@ -133,6 +134,7 @@ export function RoomCheck({ room, replies }: { room: RoomView; replies: Clips })
         />
       </Section>
       <div className={styles.foot}>
+        <PictureBar tools={tools} />
         <RoomStatus status={draft.status} zone={room.zone} />
         <RoomSend
           roundId={room.round.id}

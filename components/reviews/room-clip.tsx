@@ -10,7 +10,6 @@ import type { ClipView, RoomView } from "@/server/api/reviews/shapes";
 import type { DeliveryEvent } from "@/server/domain/mechanics/delivery";
 import { clipFacts, clipName } from "./clip-words";
 import { PictureActs } from "./picture-acts";
-import { PictureBar } from "./picture-bar";
 import { PictureList } from "./picture-list";
 import { PictureOverlay } from "./picture-overlay";
 import styles from "./room.module.css";
@@ -55,7 +54,6 @@ export function RoomClip(props: RoomClipProps) {
         isHandTaken={isHandTaken(tools)}
         overlay={tools ? (stage) => <PictureOverlay tools={tools} stage={stage} /> : overlay}
       />
-      {tools ? <PictureBar tools={tools} /> : null}
       <p className={styles.facts}>
         {[...(clips.length > 1 ? [] : [clipName(clip).toLowerCase()]), ...clipFacts(clip)].map((fact) => (
           <span key={fact}>{fact}</span>

@@ -8,6 +8,7 @@ import { isOpen } from "@/server/domain/reviews/correction-state";
 import { EMPTY_REVIEW_DRAFT } from "@/server/domain/reviews/draft";
 import { recapInWords } from "@/server/domain/reviews/recap";
 import { CheckpointTools } from "./checkpoint-tools";
+import { PictureBar } from "./picture-bar";
 import styles from "./room.module.css";
 import { RoomClip } from "./room-clip";
 import { RoomDraftProblems } from "./room-draft-problems";
@@ -111,6 +112,7 @@ export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [
         </div>
       </div>
       <div className={styles.foot}>
+        <PictureBar tools={tools} />
         <div className={styles.footWords}>
           <RoomStatus status={draft.status} zone={room.zone} />
           <span>

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type DrawnMeasure, measureShapes } from "@/components/measures/measure-shapes";
+import { type DrawnMeasure, measureShapes, wordsPlace } from "@/components/measures/measure-shapes";
 
 const SIZE = { widthPx: 1280, heightPx: 720 };
 const point = (frame: number, x: number, y: number) => ({ frame, x, y });
@@ -37,5 +37,20 @@ describe("a measure on the picture", () => {
     expect(measureShapes(lean, 142, SIZE)[1]).toEqual({
       ...{ kind: "line", from: point(142, 600, 400), to: { x: 600, y: 300 }, isDashed: true },
     });
+  });
+});
+
+describe("the worth of a measure on the picture", () => {
+  it("is written in the middle of a stride and at the joint of a knee", () => {
+    expect(wordsPlace(STRIDE)).toEqual({ x: 605, y: 590 });
+    const knee: DrawnMeasure = {
+      ...{ kind: "front_knee_flexion", frame: 142 },
+      points: [point(142, 1, 1), point(142, 7, 8), point(142, 5, 20)],
+    };
+    expect(wordsPlace(knee)).toEqual({ x: 7, y: 8 });
+  });
+
+  it("is not written while its points are still coming", () => {
+    expect(wordsPlace({ ...STRIDE, points: STRIDE.points.slice(0, 3) })).toBeNull();
   });
 });
