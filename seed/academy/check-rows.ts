@@ -1,7 +1,8 @@
 import { MAX_OPEN_CORRECTIONS, type Verdict } from "@/server/domain/reviews/correction-state";
 import type { Random } from "../seeded-random";
 import { moveTheme, openThemes } from "./correction-rows";
-import { type Judged, type Sending, writeReview } from "./review-rows";
+import { writeReview } from "./review-rows";
+import type { Judged, Sending } from "./sending";
 import type { Theme } from "./themes";
 import type { World } from "./world";
 

@@ -6,8 +6,8 @@ import type { Pixel } from "../clips/camera";
 import type { Random } from "../seeded-random";
 import type { SeenClip } from "./clip-rows";
 import { type PicturePlaces, placesOn } from "./picture-places";
-import type { Judged, Sending } from "./review-rows";
 import { dayIn } from "./round-plan";
+import type { Judged, Sending } from "./sending";
 import type { Theme } from "./themes";
 import type { World } from "./world";
 

@@ -2,7 +2,6 @@ import { canBeJudgedFrom, inDeliveryOrder } from "@/server/domain/mechanics/chec
 import { DELIVERY_EVENTS, isApproximate } from "@/server/domain/mechanics/delivery";
 import type { JudgementScore } from "@/server/domain/mechanics/judgement";
 import { MAX_OPEN_CORRECTIONS } from "@/server/domain/reviews/correction-state";
-import type { DraftKind } from "@/server/domain/reviews/draft";
 import type { Random } from "../seeded-random";
 import type { SeenClip } from "./clip-rows";
 import { giveCorrection, openThemes } from "./correction-rows";
@@ -11,32 +10,15 @@ import { writeMeasures } from "./measure-rows";
 import { writeCharge } from "./price-list";
 import type { Athlete } from "./roster";
 import { dayIn } from "./round-plan";
+import type { Judged, Sending } from "./sending";
 import { freshTheme, scoreOf, type Theme } from "./themes";
 import { keepRemark, type World } from "./world";
-
-/** A review or a check that is about to be written. */
-export interface Sending {
-  athlete: Athlete;
-  roundId: string;
-  kind: DraftKind;
-  clips: readonly SeenClip[];
-  openedAtMs: number;
-  sentAtMs: number;
-  note?: string | undefined;
-}
 
 /** The rounds whose clips are still there show more than one new correction: three weeks. */
 const LATELY_MS = 21 * 86_400_000;
 
 /** An athlete whose latest round is told has room left for what it finds. */
 const MOST_BEFORE_LATEST = 3;
-
-/** A theme as it was judged on a clip. */
-export interface Judged {
-  theme: Theme;
-  clip: SeenClip;
-  score: JudgementScore;
-}
 
 /** Writes the review itself with its event marks and judgements, and gives back what was judged. */
 export function writeReview(
