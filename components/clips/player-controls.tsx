@@ -4,8 +4,8 @@ import { Button } from "react-aria-components/Button";
 import { Radio, RadioGroup } from "react-aria-components/RadioGroup";
 import { ToggleButton } from "react-aria-components/ToggleButton";
 import { joinClasses } from "@/components/ui/join-classes";
-import type { MarkedFrames } from "./event-strip";
 import { secondsInWords } from "./frame-table";
+import type { PlayedWith } from "./played-with";
 import styles from "./player-controls.module.css";
 import { PlayerViews } from "./player-views";
 import { ControlSign } from "./stage/control-sign";
@@ -15,15 +15,8 @@ import { SPEEDS, type Speed } from "./use-playback";
 
 const SPEED_WORDS: Record<Speed, string> = { 1: "1", 0.5: "1/2", 0.25: "1/4", 0.125: "1/8" };
 
-/** What {@link PlayerControls} take. */
-export interface PlayerControlsProps {
-  player: ClipPlayer;
-  /** The marked moments, for what is played over and over; none without them. */
-  marks?: MarkedFrames | undefined;
-}
-
 /** What moves a clip: the scale of frames, steps, play, speed, and how the picture is looked at. */
-export function PlayerControls({ player, marks }: PlayerControlsProps) {
+export function PlayerControls({ player, marks }: PlayedWith) {
   const { clip, wanted } = player;
   const [areViewsOpen, setViewsOpen] = useState(false);
   const isOff = player.picture !== "ready";

@@ -3,7 +3,7 @@ import { Button } from "react-aria-components/Button";
 import { ToggleButton } from "react-aria-components/ToggleButton";
 import { joinClasses } from "@/components/ui/join-classes";
 import { LoopChoice } from "./loop-choice";
-import type { PlayerControlsProps } from "./player-controls";
+import type { PlayedWith } from "./played-with";
 import styles from "./player-controls.module.css";
 import { ControlSign } from "./stage/control-sign";
 import { loopFromHere } from "./stage/loop-span";
@@ -11,7 +11,7 @@ import { MAX_ZOOM, mirrored, PAN_STEP, panBy, wholeAgain, ZOOM_STEP, zoomAt } fr
 import type { ClipPlayer } from "./use-clip-player";
 
 /** How a picture is looked at: nearer, shifted, mirrored, over and over; and where its frames come from. */
-export function PlayerViews({ player, marks, isOpen }: PlayerControlsProps & { isOpen: boolean }) {
+export function PlayerViews({ player, marks, isOpen }: PlayedWith & { isOpen: boolean }) {
   const { view, look, loop, picture } = player;
   return (
     <div className={styles.views} data-open={isOpen || undefined}>
