@@ -11,26 +11,30 @@ export interface MeasuresDrawnProps {
   stage: PictureStage;
 }
 
-/** The measures that were taken on the frame in sight, as children of the picture's `<svg>`; read only. */
+/**
+ * The measures that were taken on the frame in sight, as children of the picture's `<svg>`; read only. What they are
+ * worth is written over all their lines.
+ */
 export function MeasuresDrawn({ measures, frame, stage }: MeasuresDrawnProps) {
+  const here = measures
+    .map((measure) => ({ measure, shapes: measureShapes(measure, frame, stage) }))
+    .filter(({ shapes }) => shapes.length > 0);
   return (
     <>
-      {measures.map((measure) => {
-        const shapes = measureShapes(measure, frame, stage);
-        const at = wordsPlace(measure);
-        if (shapes.length === 0) return null;
-        return (
-          <g key={measure.id} data-measure={measure.kind}>
-            <title>{[MEASURES[measure.kind].words, measure.words].filter(Boolean).join(" ")}</title>
-            {shapes.map((shape, index) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: the shapes of one measure never change places
-              <ShapeDrawn key={index} shape={shape} stage={stage} />
-            ))}
-            {measure.words && at && frame === measure.frame ? (
-              <ShapeDrawn shape={{ kind: "words", at, text: measure.words }} stage={stage} />
-            ) : null}
-          </g>
-        );
+      {here.map(({ measure, shapes }) => (
+        <g key={measure.id} data-measure={measure.kind}>
+          <title>{[MEASURES[measure.kind].words, measure.words].filter(Boolean).join(" ")}</title>
+          {shapes.map((shape, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: the shapes of one measure never change places
+            <ShapeDrawn key={index} shape={shape} stage={stage} />
+          ))}
+        </g>
+      ))}
+      {here.map(({ measure }) => {
+        const at = measure.frame === frame ? wordsPlace(measure) : null;
+        return measure.words && at ? (
+          <ShapeDrawn key={measure.id} shape={{ kind: "words", at, text: measure.words }} stage={stage} />
+        ) : null;
       })}
     </>
   );

@@ -25,8 +25,8 @@ export function PictureOverlay({ tools, stage }: { tools: PictureTools; stage: S
   return (
     <>
       <PictureSent room={room} clipId={clip.id} frame={player.frame} stage={stage} />
-      <MeasuresDrawn measures={measures} frame={player.frame} stage={stage} />
       <MarksDrawn marks={marks} frame={player.frame} stage={stage} />
+      <MeasuresDrawn measures={measures} frame={player.frame} stage={stage} />
       {points ? <BeingMade tools={tools} hand={points} stage={stage} /> : null}
       {points ? <PointsOverlay hand={points} stage={stage} /> : null}
       {pencil ? <PencilOverlay pencil={pencil} stage={stage} /> : null}

@@ -28,8 +28,8 @@ export function PictureSent({ room, clipId, frame, stage }: PictureSentProps) {
     }));
   return (
     <>
-      <MeasuresDrawn measures={measures} frame={frame} stage={stage} />
       <MarksDrawn marks={marks.filter((row) => row.clipId === clipId)} frame={frame} stage={stage} />
+      <MeasuresDrawn measures={measures} frame={frame} stage={stage} />
     </>
   );
 }
