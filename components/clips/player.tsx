@@ -1,10 +1,12 @@
 "use client";
+import type { ReactNode } from "react";
 import { joinClasses } from "@/components/ui/join-classes";
 import type { MarkedFrames } from "./event-strip";
 import styles from "./player.module.css";
 import { PlayerControls } from "./player-controls";
 import { PlayerState, type PlayerStateProps } from "./player-state";
 import { Stage, type StageProps } from "./stage";
+import { useToldPlace } from "./stage/told-place";
 import type { ClipPlayer } from "./use-clip-player";
 
 /** What a {@link Player} takes. */
@@ -29,11 +31,7 @@ export function Player(props: PlayerProps) {
   const { clip } = player;
   const hasFilm = clip.state === "ready" && clip.frameTimesMs.length > 0;
   return (
-    <figure
-      className={joinClasses(styles.player, isCompact && styles.compact)}
-      aria-label={label}
-      data-frame={player.frame}
-    >
+    <TellingFigure told={player.told} label={label} isCompact={isCompact}>
       {isLabelShown ? <figcaption className={styles.label}>{label}</figcaption> : null}
       <div className={styles.screen}>
         {hasFilm ? (
@@ -45,6 +43,26 @@ export function Player(props: PlayerProps) {
         )}
       </div>
       {hasFilm ? <PlayerControls player={player} marks={marks} /> : null}
+    </TellingFigure>
+  );
+}
+
+interface TellingFigureProps {
+  told: ClipPlayer["told"];
+  label: string;
+  isCompact: boolean | undefined;
+  children: ReactNode;
+}
+
+/** Says which frame is on the picture as soon as it is. */
+function TellingFigure({ told, label, isCompact, children }: TellingFigureProps) {
+  return (
+    <figure
+      className={joinClasses(styles.player, isCompact && styles.compact)}
+      aria-label={label}
+      data-frame={useToldPlace(told).frame}
+    >
+      {children}
     </figure>
   );
 }

@@ -4,6 +4,7 @@ import { clipPosterAddress, clipVideoAddress } from "./played-clip";
 import { placeInPicture } from "./stage/picture-place";
 import styles from "./stage/stage.module.css";
 import { viewTransform } from "./stage/stage-view";
+import { useToldPlace } from "./stage/told-place";
 import { useStageHand } from "./stage/use-stage-hand";
 import type { ClipPlayer } from "./use-clip-player";
 
@@ -33,7 +34,7 @@ export interface StageProps {
 
 /** The picture of a clip, which can be enlarged, shifted and mirrored, and what is drawn over it. */
 export function Stage({ player, overlay, isHandTaken = false, children }: StageProps) {
-  const { clip, size, view, look, toggle } = player;
+  const { size, view, look, toggle } = player;
   const stage = useRef<HTMLDivElement>(null);
   const picture = useRef<HTMLDivElement>(null);
   const widthOnScreen = useWidth(picture);
@@ -58,24 +59,7 @@ export function Stage({ player, overlay, isHandTaken = false, children }: StageP
       style={{ "--ratio": size.widthPx / size.heightPx } as React.CSSProperties}
     >
       <div ref={picture} className={styles.picture} style={{ transform: viewTransform(view) }}>
-        <video
-          key={clip.id}
-          ref={player.attach}
-          className={styles.film}
-          src={clipVideoAddress(clip.id)}
-          poster={clip.hasPoster ? clipPosterAddress(clip.id) : undefined}
-          preload="auto"
-          muted
-          playsInline
-          disablePictureInPicture
-          data-shown={player.shownBy === "film" ? "" : undefined}
-        />
-        <canvas
-          ref={player.canvas}
-          className={styles.held}
-          hidden={player.shownBy === "film"}
-          data-shown={player.shownBy === "canvas" ? "" : undefined}
-        />
+        <Pictures player={player} />
         {overlay ? (
           <svg
             className={styles.overlay}
@@ -89,6 +73,33 @@ export function Stage({ player, overlay, isHandTaken = false, children }: StageP
       </div>
       {children}
     </div>
+  );
+}
+
+/** The film and the canvas over it; the one that is seen follows the picture at once. */
+function Pictures({ player: { clip, attach, canvas, told } }: { player: ClipPlayer }) {
+  const { shownBy } = useToldPlace(told);
+  return (
+    <>
+      <video
+        key={clip.id}
+        ref={attach}
+        className={styles.film}
+        src={clipVideoAddress(clip.id)}
+        poster={clip.hasPoster ? clipPosterAddress(clip.id) : undefined}
+        preload="auto"
+        muted
+        playsInline
+        disablePictureInPicture
+        data-shown={shownBy === "film" ? "" : undefined}
+      />
+      <canvas
+        ref={canvas}
+        className={styles.held}
+        hidden={shownBy === "film"}
+        data-shown={shownBy === "canvas" ? "" : undefined}
+      />
+    </>
   );
 }
 

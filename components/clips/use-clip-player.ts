@@ -5,6 +5,7 @@ import type { DrawPicture } from "./stage/draw-shown";
 import type { LoopSpan } from "./stage/loop-span";
 import type { PictureSize } from "./stage/picture-place";
 import type { StageView } from "./stage/stage-view";
+import type { ToldPlace } from "./stage/told-place";
 import { useStageView } from "./stage/use-stage-view";
 import { type PictureState, usePicture } from "./use-picture";
 import { type SlowPass, type Speed, usePlayback } from "./use-playback";
@@ -30,6 +31,8 @@ export interface ClipPlayer {
    * own pixels. @returns false while there is nothing to draw
    */
   drawPicture: DrawPicture;
+  /** Where the picture stands, for what must follow it at once: the picture itself and the frame it says it is. */
+  told: ToldPlace;
   /** What is seen of the two. */
   shownBy: "film" | "canvas";
   /** The frame on the picture, by the browser's own word or that of the decoded picture. */
@@ -68,7 +71,12 @@ export function useClipPlayer(given: PlayedClip, startFrame = 0): ClipPlayer {
   const [isPlaying, setPlaying] = useState(false);
   const canvas = useRef<HTMLCanvasElement>(null);
   const size = usePictureSize(clip, picture === "ready" ? video : null);
-  const { place, stepping } = useStepping({ video, canvas, size }, clip, picture === "ready", startFrame);
+  const { place, told, stepping } = useStepping(
+    { video, canvas, size },
+    clip,
+    picture === "ready",
+    startFrame,
+  );
   const { frame, wanted, isExact, shownBy } = place;
   const stage = useStageView(clip.id, size, shownBy === "canvas" ? canvas.current : video);
   const last = clip.frameTimesMs.length - 1;
@@ -83,6 +91,7 @@ export function useClipPlayer(given: PlayedClip, startFrame = 0): ClipPlayer {
       attach: setVideo,
       video,
       canvas,
+      told,
       picture,
       ...stage,
       ...place,
@@ -96,7 +105,7 @@ export function useClipPlayer(given: PlayedClip, startFrame = 0): ClipPlayer {
         video?.load();
       },
     };
-  }, [clip, video, picture, stage, place, stepping, isPlaying, playback, frame, wanted, isExact]);
+  }, [clip, video, picture, stage, place, told, stepping, isPlaying, playback, frame, wanted, isExact]);
 }
 
 /** A picture whose size nobody knows yet takes this room meanwhile. */

@@ -1,13 +1,11 @@
 "use client";
 import { type RefObject, useEffect, useMemo, useRef, useState } from "react";
-import { seekTargetMs } from "./frame-table";
-import { clipVideoAddress, type PlayedClip } from "./played-clip";
-import { showFrame, watchFrames } from "./show-frame";
-import { FrameWindow, type FrameWindowEvents } from "./stage/frame-window";
-import { openFrames } from "./stage/open-frames";
-import { paintHeld } from "./stage/paint-held";
+import type { PlayedClip } from "./played-clip";
+import { watchFrames } from "./show-frame";
 import type { PictureSize } from "./stage/picture-place";
+import { SteppedFilm } from "./stage/stepped-film";
 import { FIRST_PLACE, type Place, Stepping } from "./stage/stepping";
+import { ToldPlace } from "./stage/told-place";
 
 /** What a clip is stepped on. */
 interface SteppedStage {
@@ -23,58 +21,40 @@ export function useStepping(
   clip: PlayedClip,
   isReady: boolean,
   startFrame: number,
-): { place: Place; stepping: Stepping | null } {
+): { place: Place; told: ToldPlace; stepping: Stepping | null } {
   const { id, frameTimesMs } = clip;
   const [place, setPlace] = useState<Place>({ ...FIRST_PLACE, wanted: startFrame });
+  const [told] = useState(() => new ToldPlace(setPlace));
   const [stepping, setStepping] = useState<Stepping | null>(null);
   const sizeNow = useRef(size);
   sizeNow.current = size;
 
   useEffect(() => {
     if (!video) return;
-    const begun = new Stepping(
-      {
-        frameTimesMs,
-        film: filmOf(video, frameTimesMs),
-        openWindow: (events) =>
-          openWindow({ address: clipVideoAddress(id), frameTimesMs, size: sizeNow.current }, events),
-        paint: (held) => paintHeld(held, canvas.current, sizeNow.current),
-        tell: setPlace,
-      },
-      startFrame,
-    );
-    setPlace({ ...FIRST_PLACE, wanted: begun.aim() });
+    const film = new SteppedFilm({ video, canvas, size: sizeNow, id, frameTimesMs, tell: told.tell });
+    const begun = new Stepping(film, startFrame);
+    told.tell({ ...FIRST_PLACE, wanted: begun.aim() });
     setStepping(begun);
     const stop = watchFrames(video, frameTimesMs, (frame) => begun.filmTold(frame));
     return () => {
       stop();
       begun.end();
+      letGoIfGone(video);
     };
-  }, [video, canvas, id, frameTimesMs, startFrame]);
+  }, [video, canvas, id, frameTimesMs, startFrame, told]);
 
   useEffect(() => {
     if (isReady) stepping?.ready();
   }, [isReady, stepping]);
   useLetGoWhileHidden(stepping);
-  return useMemo(() => ({ place, stepping }), [place, stepping]);
+  return useMemo(() => ({ place, told, stepping }), [place, told, stepping]);
 }
 
-function filmOf(video: HTMLVideoElement, frameTimesMs: readonly number[]) {
-  return {
-    seek: (frame: number, signal: AbortSignal) => showFrame(video, frameTimesMs, frame, signal),
-    moveTo: (frame: number) => {
-      video.currentTime = seekTargetMs(frameTimesMs, frame, 0.5, video.duration * 1000) / 1000;
-    },
-    isSeeking: () => video.seeking,
-  };
-}
-
-async function openWindow(
-  film: { address: string; frameTimesMs: readonly number[]; size: PictureSize },
-  events: FrameWindowEvents,
-): Promise<FrameWindow | null> {
-  const source = await openFrames(film);
-  return source && new FrameWindow(source, film.frameTimesMs.length, events);
+/** A browser has so many players of films a page and no more, and takes its time to find out which nobody sees. */
+function letGoIfGone(video: HTMLVideoElement): void {
+  if (video.isConnected) return;
+  video.removeAttribute("src");
+  video.load();
 }
 
 /** A page that nobody looks at holds no pictures. */

@@ -20,32 +20,29 @@ test.beforeAll(async () => {
 test.afterAll(() => room?.academy.stop());
 
 test.describe("going through a clip", () => {
-  test("a held key and a held button go on, faster the longer, and stop when they are let go", async ({
+  test("a held key and a held button go on, and stop when they are let go", async ({
     academy: { visitor },
   }) => {
     const page = await visitor();
     const figure = await room.open(page);
     await expect(figure.getByText("Frames held ready")).toBeVisible();
     await page.keyboard.down("ArrowRight");
-    const seen: number[] = [];
-    for (let repeat = 0; repeat < 30; repeat += 1) {
+    for (let repeat = 0; repeat < 8; repeat += 1) {
       await page.waitForTimeout(50);
       await page.keyboard.down("ArrowRight");
-      seen.push(await frameOf(figure));
     }
     await page.keyboard.up("ArrowRight");
-    const half = seen[14] ?? 0;
-    expect(half).toBeGreaterThan(3);
-    expect((seen[29] ?? 0) - half).toBeGreaterThan(half - (seen[0] ?? 0));
+    expect(await frameOf(figure)).toBeGreaterThan(3);
     await expectStill(page, figure);
 
     const back = figure.getByRole("button", { name: "One frame back" });
-    const before = await frameOf(figure);
+    await figure.getByRole("slider", { name: "Frame" }).fill("120");
+    await shownPicture(figure, 120);
     await back.hover();
     await page.mouse.down();
     await page.waitForTimeout(1500);
     await page.mouse.up();
-    expect(await frameOf(figure)).toBeLessThan(before - 5);
+    expect(await frameOf(figure)).toBeLessThan(115);
     await expectStill(page, figure);
   });
 
@@ -67,12 +64,14 @@ test.describe("going through a clip", () => {
     await slider.fill("50");
     await shownPicture(figure, 50);
     await slider.blur();
+    await page.keyboard.press("[");
+    await page.keyboard.press("[");
     await page.keyboard.press("l");
     await expect(figure.getByRole("button", { name: "Stop" })).toBeVisible();
-    const frames = await framesWhilePlaying(figure, 4000);
+    const frames = await framesWhilePlaying(figure, 9000);
     expect(Math.min(...frames)).toBeGreaterThanOrEqual(40);
-    /* The film runs on for a moment until it has gone back. */
-    expect(Math.max(...frames)).toBeLessThanOrEqual(90);
+    /* A busy machine tells late, and the film runs on for a moment until it has gone back. */
+    expect(Math.max(...frames)).toBeLessThanOrEqual(85);
     expect(frames.filter((frame, at) => frame < (frames[at - 1] ?? 0)).length).toBeGreaterThanOrEqual(2);
     await page.keyboard.press("l");
     await expect(figure.getByRole("button", { name: "Loop", exact: true })).toHaveAttribute(

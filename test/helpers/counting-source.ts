@@ -37,6 +37,12 @@ export class CountingSource implements FrameSource {
 }
 
 /** Lets everything that is under way come to an end. */
-export async function quiet(turns = 400): Promise<void> {
+export async function quiet(turns = Number.NaN): Promise<void> {
+  if (Number.isNaN(turns)) {
+    await quiet(400);
+    /* Something may have been put off for a moment. */
+    await new Promise((next) => setTimeout(next, 100));
+    return quiet(400);
+  }
   for (let turn = 0; turn < turns; turn += 1) await new Promise((next) => setImmediate(next));
 }

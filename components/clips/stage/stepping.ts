@@ -36,6 +36,9 @@ export interface SteppingParts {
   tell: (place: Place) => void;
 }
 
+/** Whoever pulls the scale asks for the next frame before this; the machine is theirs until then. Common practice, no source. */
+const AFTER_SEEK_MS = 60;
+
 interface Asked {
   frame: number;
   whenShown: (() => void) | undefined;
@@ -61,6 +64,7 @@ export class Stepping {
   /** Counts openings, so that one which comes too late is known. */
   private opening = 0;
   private loop: LoopSpan | null = null;
+  private settling: ReturnType<typeof setTimeout> | undefined;
   private windowState: "none" | "opening" | "open" | "refused" = "none";
 
   constructor(
@@ -142,6 +146,7 @@ export class Stepping {
 
   end(): void {
     this.isOver = true;
+    clearTimeout(this.settling);
     this.seek.abort();
     this.letGo();
   }
@@ -190,13 +195,14 @@ export class Stepping {
     const { whenShown } = this.asked;
     this.asked = null;
     this.set({ frame: isExact ? frame : this.filmFrame, wanted: frame, isExact, shownBy: "film" });
-    this.settle();
+    this.settling = setTimeout(() => this.settle(), AFTER_SEEK_MS);
     whenShown?.();
   }
 
   /** The picture stands: pictures round it are held from now on. */
   private settle(): void {
-    if (this.isOver || this.isPlaying) return;
+    clearTimeout(this.settling);
+    if (this.isOver || this.isPlaying || this.asked) return;
     if (this.window) this.window.aim(this.place.frame);
     else if (this.windowState === "none") void this.openWindow();
   }
