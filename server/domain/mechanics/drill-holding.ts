@@ -36,12 +36,13 @@ export function drillHolding(corrections: readonly WatchedCorrection[]): DrillHo
 }
 
 function drillsOfCheckpoint(corrections: readonly WatchedCorrection[]): DrillHolding[] {
-  return grouped(corrections, drillOf).flatMap((group) => {
+  const groups = grouped(corrections, drillOf);
+  return groups.flatMap((group) => {
     const [first] = group;
     const others = corrections.length - group.length;
     const isEnough = Math.min(group.length, others) >= FEWEST_CORRECTIONS;
     if (!first || !isEnough || drillOf(first) === "") return [];
-    const withoutIt = holdingTimes(corrections.filter((each) => drillOf(each) !== drillOf(first)));
+    const withoutIt = holdingTimes(groups.filter((each) => each !== group).flat());
     return [besides(first, holdingTimes(group), withoutIt)];
   });
 }

@@ -22,7 +22,7 @@ export function quantile(values: readonly number[], share: number): number | nul
  * {@link quantile} of values that are in order already, whatever their size: of ratios of observations, too.
  * @example quantileOfSorted([1, 3], 0.5) // 2
  */
-export function quantileOfSorted(sorted: readonly number[], share: number): number | null {
+export function quantileOfSorted(sorted: ArrayLike<number>, share: number): number | null {
   const place = share * (sorted.length - 1);
   const below = sorted[Math.floor(place)];
   const above = sorted[Math.ceil(place)];

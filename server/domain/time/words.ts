@@ -2,15 +2,27 @@ import { type CalendarDay, dayOf, instantOf } from "./calendar-day";
 
 /** A day in words, e.g. "Sat 28 Nov"; with the year when asked. */
 export function dayInWords(day: CalendarDay, options: { withYear?: boolean; long?: boolean } = {}): string {
-  return new Intl.DateTimeFormat("en-GB", {
-    timeZone: "UTC",
-    weekday: options.long ? "long" : "short",
-    day: "numeric",
-    month: options.long ? "long" : "short",
-    ...(options.withYear ? { year: "numeric" as const } : {}),
-  })
+  return dayFormat(options.withYear === true, options.long === true)
     .format(instantOf(day, 720, "UTC"))
     .replace(",", "");
+}
+
+/* Kept once made: making one takes longer than all the rest, and a season page writes many days. */
+const DAY_FORMATS = new Map<string, Intl.DateTimeFormat>();
+
+function dayFormat(withYear: boolean, isLong: boolean): Intl.DateTimeFormat {
+  const key = `${withYear} ${isLong}`;
+  const kept = DAY_FORMATS.get(key);
+  if (kept) return kept;
+  const made = new Intl.DateTimeFormat("en-GB", {
+    timeZone: "UTC",
+    weekday: isLong ? "long" : "short",
+    day: "numeric",
+    month: isLong ? "long" : "short",
+    ...(withYear ? { year: "numeric" as const } : {}),
+  });
+  DAY_FORMATS.set(key, made);
+  return made;
 }
 
 /** A month such as "2026-11" in words: "November 2026". */
