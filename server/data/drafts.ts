@@ -44,8 +44,22 @@ export async function findDraft<Kind extends DraftKind>(
     .where(and(eq(draft.roundId, roundId), eq(draft.kind, kind)));
   if (!row) return null;
   const { version, openedAtMs, savedAtMs, document } = row.draft;
-  const parsed = SCHEMAS[kind].parse(JSON.parse(document)) as DraftDocuments[Kind];
+  const parsed = SCHEMAS[kind].parse(completed(kind, JSON.parse(document))) as DraftDocuments[Kind];
   return { document: parsed, version, coachName: fullName(row), openedAtMs, savedAtMs };
+}
+
+/** A draft from before measures, marks and spoken notes has none. */
+function completed(kind: DraftKind, document: Record<string, unknown>): Record<string, unknown> {
+  const rows = (name: string) => {
+    const kept = document[name];
+    return Array.isArray(kept) ? { [name]: kept.map((row) => ({ voiceId: null, ...row })) } : {};
+  };
+  const empty = { measures: [], marks: [], ...(kind === "review" ? { shownAgain: [] } : {}) };
+  return {
+    ...empty,
+    ...document,
+    ...(kind === "review" ? { ...rows("keeps"), ...rows("corrections") } : {}),
+  };
 }
 
 /** A draft to be kept over the version it was read at; 0 when there was none. */

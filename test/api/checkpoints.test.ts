@@ -8,6 +8,8 @@ describe("checkpoints", () => {
     event: "front_foot_contact",
     name: "Glove side stays long",
     absentLooksLike: "The glove flies open.",
+    measure: null,
+    guide: null,
     clearLooksLike: "The glove reaches to the plate.",
     views: ["front"],
     cues: ["Reach"],

@@ -87,3 +87,18 @@ describe("a draft", () => {
     expect(why).toBe("BAD_REQUEST");
   });
 });
+
+describe("a draft from before measures, marks and spoken notes", () => {
+  it("is read as one that has none of them", async () => {
+    const document = review({ corrections: [onClip()] });
+    await save(academy, roundId, { kind: "review", document });
+    const { measures, marks, shownAgain, ...before } = document;
+    const { voiceId: _later, ...old } = onClip();
+    academy.sqlite
+      .prepare("UPDATE draft SET document = ? WHERE round_id = ?")
+      .run(JSON.stringify({ ...before, corrections: [old] }), roundId);
+    const room = await (await academy.as(WHO.coach)).reviews.room({ roundId });
+    expect([measures, marks, shownAgain]).toEqual([[], [], []]);
+    expect(room.reviewDraft?.document).toEqual(document);
+  });
+});

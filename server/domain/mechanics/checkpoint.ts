@@ -41,9 +41,9 @@ export const checkpointSchema = z.strictObject({
   /** A published work, or "common practice". */
   source: words(200),
   /** What can be measured for it, or null. */
-  measure: z.enum(MEASURE_KINDS).nullable().default(null),
+  measure: z.enum(MEASURE_KINDS).nullable(),
   /** The guide that shows best what it means, or null for the pencil. */
-  guide: z.enum(MARK_GUIDES).nullable().default(null),
+  guide: z.enum(MARK_GUIDES).nullable(),
   /** False when the academy no longer offers it; what was judged by it stays readable. */
   active: z.boolean(),
 });

@@ -64,7 +64,7 @@ export const draftKeepSchema = z.strictObject({
   clipId: id.nullable(),
   frame: frame.nullable(),
   /** A spoken note on it. */
-  voiceId: id.nullable().default(null),
+  voiceId: id.nullable(),
 });
 export type DraftKeep = z.infer<typeof draftKeepSchema>;
 
@@ -78,7 +78,7 @@ export const draftCorrectionSchema = z.strictObject({
   clipId: id,
   frame,
   /** A spoken note on it. */
-  voiceId: id.nullable().default(null),
+  voiceId: id.nullable(),
 });
 export type DraftCorrection = z.infer<typeof draftCorrectionSchema>;
 
@@ -169,13 +169,11 @@ const judgements = z
 const measures = z
   .array(draftMeasureSchema)
   .max(DRAFT_LIMITS.measures)
-  .refine(once<DraftMeasure>("id"), "Name each measure once.")
-  .default([]);
+  .refine(once<DraftMeasure>("id"), "Name each measure once.");
 const marks = z
   .array(draftMarkSchema)
   .max(DRAFT_LIMITS.marks)
-  .refine(once<DraftMark>("id"), "Name each mark once.")
-  .default([]);
+  .refine(once<DraftMark>("id"), "Name each mark once.");
 
 /** A review as it is being written. Saved whole with every change; what is missing shows only when it is sent. */
 export const reviewDraftSchema = z.strictObject({
@@ -194,8 +192,7 @@ export const reviewDraftSchema = z.strictObject({
   shownAgain: z
     .array(draftShownAgainSchema)
     .max(DRAFT_LIMITS.verdicts)
-    .refine(once<DraftShownAgain>("correctionId"), "Show each correction again once.")
-    .default([]),
+    .refine(once<DraftShownAgain>("correctionId"), "Show each correction again once."),
 });
 export type ReviewDraft = z.infer<typeof reviewDraftSchema>;
 
