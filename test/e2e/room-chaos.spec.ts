@@ -168,10 +168,15 @@ async function wheel(room: Room, random: Random) {
   if (isPinch) await keyboard.up("Control");
 }
 
-/** Any of the clip's own buttons. */
-async function press({ figure }: Room, random: Random) {
+/** Any of the clip's own buttons, unless it went meanwhile; what it opened is closed again, since it hides the rest. */
+async function press({ page, figure }: Room, random: Random) {
   const buttons = await figure.getByRole("button", { disabled: false }).all();
-  await random.pick(buttons).click({ timeout: 2000 });
+  if (buttons.length === 0) return;
+  await random
+    .pick(buttons)
+    .click({ timeout: 1000 })
+    .catch(() => undefined);
+  await page.keyboard.press("Escape");
 }
 
 async function resize({ page }: Room, random: Random) {

@@ -39,6 +39,12 @@ export interface SteppingParts {
 /** Whoever pulls the scale asks for the next frame before this; the machine is theirs until then. Common practice, no source. */
 const AFTER_SEEK_MS = 60;
 
+/**
+ * Why a seek is given up. A word, since the error that a browser would make of none holds on to all that was under way:
+ * through it each clip would keep the film of the one before.
+ */
+const GONE_ON = "gone on";
+
 interface Asked {
   frame: number;
   whenShown: (() => void) | undefined;
@@ -104,7 +110,7 @@ export class Stepping {
     this.asked = null;
     this.isPlaying = true;
     this.isCovered = false;
-    this.seek.abort();
+    this.seek.abort(GONE_ON);
     this.window?.rest();
     if (from !== undefined || this.filmFrame !== frame || this.parts.film.isSeeking())
       this.parts.film.moveTo(frame);
@@ -147,7 +153,7 @@ export class Stepping {
   end(): void {
     this.isOver = true;
     clearTimeout(this.settling);
-    this.seek.abort();
+    this.seek.abort(GONE_ON);
     this.letGo();
   }
 
@@ -168,7 +174,7 @@ export class Stepping {
     const { asked } = this;
     const held = asked && this.window?.at(asked.frame);
     if (!asked || !held) return false;
-    this.seek.abort();
+    this.seek.abort(GONE_ON);
     this.isCovered = false;
     this.parts.paint(held);
     this.asked = null;
