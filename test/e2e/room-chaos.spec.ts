@@ -127,6 +127,8 @@ const ACTIONS: readonly [share: number, act: (room: Room, random: Random) => Pro
 ];
 
 async function actAtRandom(room: Room, random: Random) {
+  /* A list that was opened keeps the rest of the page out of reach until it is closed, as it should. */
+  if (await room.page.getByRole("listbox").isVisible()) await room.page.keyboard.press("Escape");
   const [first, ...others] = ACTIONS;
   let left = random.int(0, ACTIONS.reduce((sum, [share]) => sum + share, 0) - 1);
   const chosen = [first, ...others].find((action) => {
@@ -168,15 +170,14 @@ async function wheel(room: Room, random: Random) {
   if (isPinch) await keyboard.up("Control");
 }
 
-/** Any of the clip's own buttons, unless it went meanwhile; what it opened is closed again, since it hides the rest. */
-async function press({ page, figure }: Room, random: Random) {
+/** Any of the clip's own buttons, unless it went meanwhile. */
+async function press({ figure }: Room, random: Random) {
   const buttons = await figure.getByRole("button", { disabled: false }).all();
   if (buttons.length === 0) return;
   await random
     .pick(buttons)
     .click({ timeout: 1000 })
     .catch(() => undefined);
-  await page.keyboard.press("Escape");
 }
 
 async function resize({ page }: Room, random: Random) {
@@ -207,6 +208,7 @@ async function hold({ page }: Room, random: Random) {
 
 /** What was written is there, and a frame asked for now is on the picture. */
 async function lookAt(room: Room) {
+  await room.page.keyboard.press("Escape");
   await expect(room.cue).toHaveValue(room.written);
   const { figure } = room;
   await expect(slider(room)).toBeEnabled();
