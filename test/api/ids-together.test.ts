@@ -173,7 +173,14 @@ const CASES: [string, (of: Record<Names, AthleteRecord>) => Step[], object][] = 
     (of) => {
       const seen = { clipId: of[name].clips.settled, frame: 3 };
       const checkpointId = STARTING_LIBRARY[0]?.id ?? null;
-      const keep = { id: "k1", checkpointId, phase: STARTING_LIBRARY[0]?.phase, text: "Balanced.", ...seen };
+      const keep = {
+        id: "k1",
+        checkpointId,
+        phase: STARTING_LIBRARY[0]?.phase,
+        text: "Balanced.",
+        voiceId: null,
+        ...seen,
+      };
       const document = { ...EMPTY_REVIEW_DRAFT, keeps: [keep] };
       const roundId = of.child.rounds.taken;
       return [

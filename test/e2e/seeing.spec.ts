@@ -1,13 +1,5 @@
 import { CLIPS_ADDRESS } from "../clips/clips-academy";
-import {
-  boxOf,
-  expectGlued,
-  expectStill,
-  frameOf,
-  framesOfLaps,
-  type SeenRoom,
-  startSeenRoom,
-} from "../clips/seen-room";
+import { boxOf, expectGlued, expectStill, frameOf, type SeenRoom, startSeenRoom } from "../clips/seen-room";
 import { shownPicture } from "../clips/shown-picture";
 import { expect, PHONE, test } from "./academy";
 
@@ -44,41 +36,6 @@ test.describe("going through a clip", () => {
     await page.mouse.up();
     expect(await frameOf(figure)).toBeLessThan(115);
     await expectStill(page, figure);
-  });
-
-  test("a loop stays between the two marked moments, and ends when it is asked to", async ({
-    academy: { visitor },
-  }) => {
-    const page = await visitor();
-    const figure = await room.open(page);
-    const slider = figure.getByRole("slider", { name: "Frame" });
-    for (const [key, frame] of [
-      ["1", 40],
-      ["2", 70],
-    ] as const) {
-      await slider.fill(String(frame));
-      await shownPicture(figure, frame);
-      await slider.blur();
-      await page.keyboard.press(key);
-    }
-    await slider.fill("50");
-    await shownPicture(figure, 50);
-    await slider.blur();
-    await page.keyboard.press("[");
-    await page.keyboard.press("[");
-    await page.keyboard.press("l");
-    await expect(figure.getByRole("button", { name: "Stop" })).toBeVisible();
-    const frames = await framesOfLaps(figure, 2, 40_000);
-    expect(Math.min(...frames)).toBeGreaterThanOrEqual(40);
-    /* A busy machine tells late, and the film runs on for a moment until it has gone back. */
-    expect(Math.max(...frames)).toBeLessThanOrEqual(85);
-    expect(frames.filter((frame, at) => frame < (frames[at - 1] ?? 0)).length).toBe(2);
-    await page.keyboard.press("l");
-    await expect(figure.getByRole("button", { name: "Loop", exact: true })).toHaveAttribute(
-      "aria-pressed",
-      "false",
-    );
-    await expect.poll(() => frameOf(figure)).toBeGreaterThan(110);
   });
 
   test("slower and faster by key, one word each", async ({ academy: { visitor } }) => {
