@@ -93,22 +93,3 @@ export async function expectGlued(figure: Locator): Promise<void> {
   });
   for (const each of off) expect(Math.abs(each)).toBeLessThan(0.5);
 }
-
-/** Every frame that the player says is on the picture, until it has gone back so many times or the patience is over. */
-export const framesOfLaps = (figure: Locator, laps: number, patienceMs: number): Promise<number[]> =>
-  figure.evaluate(
-    async (of, until) => {
-      const frames: number[] = [];
-      let back = 0;
-      const startMs = performance.now();
-      while (back < until.laps && performance.now() - startMs < until.patienceMs) {
-        const frame = Number(of.getAttribute("data-frame"));
-        const before = frames.at(-1) ?? frame;
-        if (frame < before) back += 1;
-        if (frame !== frames.at(-1)) frames.push(frame);
-        await new Promise((next) => requestAnimationFrame(next));
-      }
-      return frames;
-    },
-    { laps, patienceMs },
-  );
