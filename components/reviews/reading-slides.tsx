@@ -46,6 +46,8 @@ export function ReadingSlides({ label, slides, current, onCurrent }: ReadingSlid
       <ol
         ref={track}
         className={styles.track}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by the keyboard as well
+        tabIndex={0}
         aria-label={label}
         {...hand}
         style={heightPx === null ? undefined : { blockSize: heightPx }}
