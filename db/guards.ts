@@ -27,6 +27,8 @@ export const APPEND_ONLY_TABLES = [
   "session_log",
   "session_work",
   "charge",
+  "blind_rating",
+  "season_report",
 ] as const;
 
 /**
@@ -37,7 +39,7 @@ export const STAYING_COLUMNS = {
   keep: ["id", "review_id", "checkpoint_id", "phase", "clip_id", "frame", "position"],
   correction: [
     ...["id", "athlete_id", "review_id", "round_id", "checkpoint_id", "phase"],
-    ...["clip_id", "frame", "position", "given_at_ms"],
+    ...["clip_id", "frame", "position", "given_at_ms", "wanted", "wanted_to"],
   ],
 } as const;
 

@@ -21,6 +21,8 @@ import {
 import { GUIDE_WORDS, MARK_GUIDES, type MarkGuide } from "@/server/domain/mechanics/mark-guide";
 import { MEASURE_KINDS, MEASURES, type MeasureKind } from "@/server/domain/mechanics/measure-kind";
 import { COMMON_PRACTICE } from "@/server/domain/mechanics/source-names";
+import type { StatedDirection } from "@/server/domain/mechanics/wanted-direction";
+import { DirectionFields, directionOf } from "./direction-fields";
 import type { KeptCheckpoint } from "./kept-checkpoint";
 import { ViewsField, viewsOf } from "./views-field";
 
@@ -34,6 +36,7 @@ interface Words {
   source: string;
   measure: MeasureKind | null;
   guide: MarkGuide | null;
+  wanted: StatedDirection | null;
 }
 
 type Save = Words & ({ id: string; version: number } | { phase: Phase; event: DeliveryEvent });
@@ -55,6 +58,7 @@ function wordsOf(data: FormData): Words {
     source: textOf(data, "source"),
     measure: MEASURE_KINDS.find((each) => each === textOf(data, "measure")) ?? null,
     guide: MARK_GUIDES.find((each) => each === textOf(data, "guide")) ?? null,
+    wanted: directionOf(data),
   };
 }
 
@@ -181,6 +185,7 @@ function WordFields({ checkpoint }: { checkpoint: KeptCheckpoint | undefined }) 
           ]}
         />
       </FormRow>
+      <DirectionFields stated={checkpoint?.wanted ?? null} />
       <TextField
         label="Source"
         name="source"

@@ -1,8 +1,9 @@
 import { sql } from "drizzle-orm";
-import { integer, sqliteTable, text } from "drizzle-orm/sqlite-core";
+import { integer, real, sqliteTable, text } from "drizzle-orm/sqlite-core";
 import { DELIVERY_EVENTS, DELIVERY_PHASES } from "../../server/domain/mechanics/delivery";
 import { MARK_GUIDES } from "../../server/domain/mechanics/mark-guide";
 import { MEASURE_KINDS } from "../../server/domain/mechanics/measure-kind";
+import { WANTED_WAYS } from "../../server/domain/mechanics/wanted-direction";
 import { flag, holds, oneOf } from "./columns";
 
 /** One thing to look at, the academy's own copy of the starting library. Lists are JSON arrays of text. */
@@ -21,6 +22,9 @@ export const checkpoint = sqliteTable(
     source: text("source").notNull(),
     measure: text("measure", { enum: MEASURE_KINDS }),
     guide: text("guide", { enum: MARK_GUIDES }),
+    /** Which way its measure is better; null where the academy does not say. `wantedTo` with nearer alone. */
+    wanted: text("wanted", { enum: WANTED_WAYS }),
+    wantedTo: real("wanted_to"),
     position: integer("position").notNull(),
     active: flag("active").notNull().default(true),
     version: integer("version").notNull().default(1),

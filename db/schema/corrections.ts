@@ -1,5 +1,6 @@
-import { index, integer, primaryKey, sqliteTable, text } from "drizzle-orm/sqlite-core";
+import { index, integer, primaryKey, real, sqliteTable, text } from "drizzle-orm/sqlite-core";
 import { DELIVERY_PHASES } from "../../server/domain/mechanics/delivery";
+import { WANTED_WAYS } from "../../server/domain/mechanics/wanted-direction";
 import { CORRECTION_EVENT_KINDS, CORRECTION_STATES } from "../../server/domain/reviews/correction-state";
 import { checkpoint } from "./checkpoints";
 import { day, flag, instant, oneOf } from "./columns";
@@ -31,6 +32,9 @@ export const correction = sqliteTable(
     frame: integer("frame"),
     position: integer("position").notNull(),
     voiceId: text("voice_id"),
+    /** Which way it asks the checkpoint's measure to go; null where it does not say. `wantedTo` with nearer alone. */
+    wanted: text("wanted", { enum: WANTED_WAYS }),
+    wantedTo: real("wanted_to"),
     state: text("state", { enum: CORRECTION_STATES }).notNull(),
     cameBack: flag("came_back").notNull().default(false),
     givenAtMs: instant("given_at_ms").notNull(),

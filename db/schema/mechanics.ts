@@ -3,6 +3,7 @@ import { index, integer, real, sqliteTable, text, uniqueIndex } from "drizzle-or
 import { CAMERA_VIEWS, DELIVERY_EVENTS } from "../../server/domain/mechanics/delivery";
 import { MARK_GUIDES } from "../../server/domain/mechanics/mark-guide";
 import { MEASURE_KINDS } from "../../server/domain/mechanics/measure-kind";
+import { SERIES_KINDS } from "../../server/domain/mechanics/observation";
 import { checkpoint } from "./checkpoints";
 import { day, holds, instant, oneOf, within } from "./columns";
 import { athlete, remark } from "./people";
@@ -135,5 +136,64 @@ export const drawnMark = sqliteTable(
     index("drawn_mark_by_clip").on(table.clipId),
     oneOf("drawn_mark_guide", table.guide, MARK_GUIDES),
     holds("drawn_mark_points_json", sql`json_valid(${table.points})`),
+  ],
+);
+
+/** Frames that several coaches judge or measure alone, to see how far they agree. */
+export const blindSet = sqliteTable("blind_set", {
+  id: text("id").primaryKey(),
+  name: text("name").notNull(),
+  madeByPersonId: text("made_by_person_id").notNull(),
+  madeAtMs: instant("made_at_ms").notNull(),
+  /** From then on nobody rates and everybody sees; null while it is open. */
+  closedAtMs: instant("closed_at_ms"),
+});
+
+/** One frame of a blind set, at one checkpoint: to be judged, or measured. */
+export const blindItem = sqliteTable(
+  "blind_item",
+  {
+    id: text("id").primaryKey(),
+    setId: text("set_id")
+      .notNull()
+      .references(() => blindSet.id),
+    position: integer("position").notNull(),
+    athleteId: text("athlete_id")
+      .notNull()
+      .references(() => athlete.id),
+    checkpointId: text("checkpoint_id")
+      .notNull()
+      .references(() => checkpoint.id),
+    clipId: text("clip_id").notNull(),
+    frame: integer("frame").notNull(),
+    view: text("view", { enum: CAMERA_VIEWS }).notNull(),
+    kind: text("kind", { enum: SERIES_KINDS }).notNull(),
+  },
+  (table) => [
+    uniqueIndex("blind_item_place").on(table.setId, table.position),
+    index("blind_item_by_athlete").on(table.athleteId),
+    oneOf("blind_item_view", table.view, CAMERA_VIEWS),
+    oneOf("blind_item_kind", table.kind, SERIES_KINDS),
+    within("blind_item_frame", table.frame, 0, 1_000_000),
+  ],
+);
+
+/** Append-only: what one coach said of one item; null when it could not be seen. `points` a JSON array. */
+export const blindRating = sqliteTable(
+  "blind_rating",
+  {
+    id: text("id").primaryKey(),
+    itemId: text("item_id")
+      .notNull()
+      .references(() => blindItem.id),
+    coachPersonId: text("coach_person_id").notNull(),
+    value: real("value"),
+    points: text("points").notNull(),
+    ratedAtMs: instant("rated_at_ms").notNull(),
+  },
+  (table) => [
+    /* The second look is not blind to the first. */
+    uniqueIndex("blind_rating_once").on(table.itemId, table.coachPersonId),
+    holds("blind_rating_points_json", sql`json_valid(${table.points})`),
   ],
 );

@@ -1,5 +1,6 @@
 import { sql } from "drizzle-orm";
-import { index, integer, primaryKey, sqliteTable, text } from "drizzle-orm/sqlite-core";
+import { index, integer, primaryKey, real, sqliteTable, text } from "drizzle-orm/sqlite-core";
+import { SPEED_UNITS } from "../../server/domain/calendar/radar-speed";
 import { SECOND_ADULT_KINDS } from "../../server/domain/calendar/second-adult";
 import { MAX_SESSION_MIN, SESSION_KINDS } from "../../server/domain/calendar/session-kind";
 import { ATTENDANCES, SESSION_STATES, WORK_OUTCOMES } from "../../server/domain/calendar/session-state";
@@ -132,6 +133,11 @@ export const sessionLog = sqliteTable(
     pitches: integer("pitches").notNull(),
     /** How hard it was, 0 to 10; null when nobody said. */
     effort: integer("effort"),
+    /** Strikes among the pitches; null when nobody counted. */
+    strikes: integer("strikes"),
+    /** The fastest pitch by radar, in the unit it was read in; both null when none was read. */
+    topSpeed: real("top_speed"),
+    speedUnit: text("speed_unit", { enum: SPEED_UNITS }),
     remarkId: text("remark_id").references(() => remark.id),
     loggedByPersonId: text("logged_by_person_id").notNull(),
     loggedAtMs: instant("logged_at_ms").notNull(),

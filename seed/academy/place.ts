@@ -1,3 +1,4 @@
+import { checkpointRow } from "@/server/data/checkpoints";
 import { STARTING_LIBRARY } from "@/server/domain/mechanics/starting-library";
 import { type AcademySettings, STARTING_SETTINGS } from "@/server/domain/people/academy-settings";
 import { type CalendarDay, instantOf } from "@/server/domain/time/calendar-day";
@@ -44,13 +45,7 @@ export function buildPlace(world: World): void {
     world.rows.lane.push({ id: world.id("lan"), siteId: world.siteIds[site], name, kind });
   }
   STARTING_LIBRARY.forEach((checkpoint, position) => {
-    world.rows.checkpoint.push({
-      ...checkpoint,
-      views: JSON.stringify(checkpoint.views),
-      cues: JSON.stringify(checkpoint.cues),
-      drills: JSON.stringify(checkpoint.drills),
-      position,
-    });
+    world.rows.checkpoint.push({ ...checkpointRow(checkpoint), position });
   });
 }
 

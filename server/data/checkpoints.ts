@@ -3,6 +3,7 @@ import type { Db } from "@/db/client";
 import { checkpoint } from "@/db/schema/checkpoints";
 import { type Checkpoint, inDeliveryOrder } from "@/server/domain/mechanics/checkpoint";
 import type { CameraView } from "@/server/domain/mechanics/delivery";
+import { directionColumns, statedDirection } from "@/server/domain/mechanics/wanted-direction";
 
 /** A checkpoint as it is kept, with the version that a change must name. */
 export interface KeptCheckpoint extends Checkpoint {
@@ -13,8 +14,9 @@ export interface KeptCheckpoint extends Checkpoint {
 export async function listCheckpoints(db: Db): Promise<KeptCheckpoint[]> {
   const rows = await db.select().from(checkpoint).orderBy(checkpoint.position, checkpoint.id);
   return rows
-    .map(({ position, views, cues, drills, ...row }) => ({
+    .map(({ position, views, cues, drills, wanted, wantedTo, ...row }) => ({
       ...row,
+      wanted: statedDirection({ wanted, wantedTo }),
       views: JSON.parse(views) as CameraView[],
       cues: JSON.parse(cues) as string[],
       drills: JSON.parse(drills) as string[],
@@ -22,19 +24,23 @@ export async function listCheckpoints(db: Db): Promise<KeptCheckpoint[]> {
     .sort(inDeliveryOrder);
 }
 
-const asRow = ({ id, views, cues, drills, ...words }: Checkpoint) => ({
-  ...words,
-  views: JSON.stringify(views),
-  cues: JSON.stringify(cues),
-  drills: JSON.stringify(drills),
-});
+/** A checkpoint in the columns it is kept in. */
+export function checkpointRow({ views, cues, drills, wanted, ...words }: Checkpoint) {
+  return {
+    ...words,
+    ...directionColumns(wanted),
+    views: JSON.stringify(views),
+    cues: JSON.stringify(cues),
+    drills: JSON.stringify(drills),
+  };
+}
 
 /** Adds checkpoints behind those there are, in the order given. */
 export async function insertCheckpoints(tx: Db, checkpoints: readonly Checkpoint[]): Promise<void> {
   const [last] = await tx.select({ position: max(checkpoint.position) }).from(checkpoint);
   const first = (last?.position ?? -1) + 1;
   for (const [index, each] of checkpoints.entries()) {
-    await tx.insert(checkpoint).values({ id: each.id, ...asRow(each), position: first + index });
+    await tx.insert(checkpoint).values({ ...checkpointRow(each), position: first + index });
   }
 }
 
@@ -45,7 +51,7 @@ export async function insertCheckpoints(tx: Db, checkpoints: readonly Checkpoint
 export async function saveCheckpoint(tx: Db, changed: Checkpoint, version: number): Promise<boolean> {
   const saved = await tx
     .update(checkpoint)
-    .set({ ...asRow(changed), version: version + 1 })
+    .set({ ...checkpointRow(changed), version: version + 1 })
     .where(and(eq(checkpoint.id, changed.id), eq(checkpoint.version, version)))
     .returning({ id: checkpoint.id });
   return saved.length === 1;

@@ -10,6 +10,7 @@ describe("checkpoints", () => {
     absentLooksLike: "The glove flies open.",
     measure: null,
     guide: null,
+    wanted: null,
     clearLooksLike: "The glove reaches to the plate.",
     views: ["front"],
     cues: ["Reach"],
@@ -40,12 +41,15 @@ describe("checkpoints", () => {
       ...shown,
       measure: "glove_height",
       guide: "ring",
+      wanted: { kind: "nearer", to: 5 },
     });
     const { phase, event, ...words } = shown;
     const found = async () => (await admin.checkpoints.list({})).find((each) => each.id === id);
-    expect(await found()).toMatchObject({ measure: "glove_height", guide: "ring" });
-    await admin.checkpoints.edit({ ...words, id, version: 1, measure: null, guide: "level" });
-    expect(await found()).toMatchObject({ measure: null, guide: "level" });
+    expect(await found()).toMatchObject({
+      ...{ measure: "glove_height", guide: "ring", wanted: { kind: "nearer", to: 5 } },
+    });
+    await admin.checkpoints.edit({ ...words, id, version: 1, measure: null, guide: "level", wanted: null });
+    expect(await found()).toMatchObject({ measure: null, guide: "level", wanted: null });
   });
 
   it("refuse a view named twice, no view, and an unknown id", async () => {

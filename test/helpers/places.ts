@@ -3,6 +3,7 @@ import { checkpoint } from "@/db/schema/checkpoints";
 import { rate } from "@/db/schema/ledger";
 import { academy } from "@/db/schema/people";
 import { lane, site, siteHours } from "@/db/schema/sites";
+import { checkpointRow } from "@/server/data/checkpoints";
 import { CHARGE_KINDS } from "@/server/domain/ledger/charge-kind";
 import { STARTING_LIBRARY } from "@/server/domain/mechanics/starting-library";
 import { STARTING_SETTINGS } from "@/server/domain/people/academy-settings";
@@ -40,12 +41,6 @@ export async function fillPlaces(db: Db) {
     });
   }
   for (const [position, each] of STARTING_LIBRARY.entries()) {
-    await db.insert(checkpoint).values({
-      ...each,
-      views: JSON.stringify(each.views),
-      cues: JSON.stringify(each.cues),
-      drills: JSON.stringify(each.drills),
-      position,
-    });
+    await db.insert(checkpoint).values({ ...checkpointRow(each), position });
   }
 }

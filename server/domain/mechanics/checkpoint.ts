@@ -9,6 +9,7 @@ import {
 } from "./delivery";
 import { MARK_GUIDES } from "./mark-guide";
 import { MEASURE_KINDS } from "./measure-kind";
+import { statedDirectionSchema } from "./wanted-direction";
 
 const words = (longest: number) =>
   z.string().trim().min(1, "Enter a few words.").max(longest, `At most ${longest} characters.`);
@@ -44,6 +45,8 @@ export const checkpointSchema = z.strictObject({
   measure: z.enum(MEASURE_KINDS).nullable(),
   /** The guide that shows best what it means, or null for the pencil. */
   guide: z.enum(MARK_GUIDES).nullable(),
+  /** Which way its measure is better; null where the academy does not say. */
+  wanted: statedDirectionSchema.nullable(),
   /** False when the academy no longer offers it; what was judged by it stays readable. */
   active: z.boolean(),
 });

@@ -2,10 +2,11 @@ import { median } from "@/server/domain/statistics/quantile";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
 import type { CameraView } from "./delivery";
 import { grouped } from "./grouped";
-import type { MeasureKind } from "./measure-kind";
+import { MEASURE_KINDS } from "./measure-kind";
 
-/** What a series holds: judgements from 0 to 3, or one kind of measure in its own unit. */
-export type SeriesKind = "judgement" | MeasureKind;
+/** What a series can hold: judgements from 0 to 3, or one kind of measure in its own unit. */
+export const SERIES_KINDS = ["judgement", ...MEASURE_KINDS] as const;
+export type SeriesKind = (typeof SERIES_KINDS)[number];
 
 /** One look at a checkpoint of one athlete. */
 export interface Observation {

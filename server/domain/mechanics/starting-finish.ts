@@ -16,6 +16,7 @@ export const startingFinish: Checkpoint[] = [
     source: COMMON_PRACTICE,
     measure: null,
     guide: null,
+    wanted: null,
     active: true,
   },
   {
@@ -31,6 +32,7 @@ export const startingFinish: Checkpoint[] = [
     source: COMMON_PRACTICE,
     measure: null,
     guide: null,
+    wanted: null,
     active: true,
   },
   {
@@ -46,6 +48,7 @@ export const startingFinish: Checkpoint[] = [
     source: COMMON_PRACTICE,
     measure: null,
     guide: null,
+    wanted: null,
     active: true,
   },
   {
@@ -61,6 +64,7 @@ export const startingFinish: Checkpoint[] = [
     source: COMMON_PRACTICE,
     measure: "finish_hold",
     guide: "plumb",
+    wanted: { kind: "more" },
     active: true,
   },
 ];

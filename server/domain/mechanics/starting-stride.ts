@@ -16,6 +16,7 @@ export const startingStride: Checkpoint[] = [
     source: DAVIS_2009,
     measure: null,
     guide: "plumb",
+    wanted: null,
     active: true,
   },
   {
@@ -31,6 +32,7 @@ export const startingStride: Checkpoint[] = [
     source: DAVIS_2009,
     measure: null,
     guide: null,
+    wanted: null,
     active: true,
   },
   {
@@ -46,6 +48,7 @@ export const startingStride: Checkpoint[] = [
     source: `${KAGEYAMA_2015}; ${DIFFENDAFFER_2023}`,
     measure: "stride_length",
     guide: "plate_line",
+    wanted: null,
     active: true,
   },
   {
@@ -61,6 +64,7 @@ export const startingStride: Checkpoint[] = [
     source: DAVIS_2009,
     measure: "stride_direction",
     guide: "plate_line",
+    wanted: null,
     active: true,
   },
   {
@@ -76,6 +80,7 @@ export const startingStride: Checkpoint[] = [
     source: DIFFENDAFFER_2023,
     measure: null,
     guide: "plate_line",
+    wanted: null,
     active: true,
   },
   {
@@ -94,6 +99,7 @@ export const startingStride: Checkpoint[] = [
     source: DAVIS_2009,
     measure: null,
     guide: "plate_line",
+    wanted: null,
     active: true,
   },
   {
@@ -109,6 +115,7 @@ export const startingStride: Checkpoint[] = [
     source: DAVIS_2009,
     measure: null,
     guide: "limbs",
+    wanted: null,
     active: true,
   },
   {
@@ -124,6 +131,7 @@ export const startingStride: Checkpoint[] = [
     source: KAGEYAMA_2015,
     measure: "trunk_tilt_forward",
     guide: "plumb",
+    wanted: null,
     active: true,
   },
   {
@@ -139,6 +147,7 @@ export const startingStride: Checkpoint[] = [
     source: COMMON_PRACTICE,
     measure: null,
     guide: null,
+    wanted: null,
     active: true,
   },
 ];

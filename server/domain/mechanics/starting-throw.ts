@@ -16,6 +16,7 @@ export const startingThrow: Checkpoint[] = [
     source: `${KAGEYAMA_2015}; ${DIFFENDAFFER_2023}`,
     measure: "front_knee_flexion",
     guide: "limbs",
+    wanted: null,
     active: true,
   },
   {
@@ -34,6 +35,7 @@ export const startingThrow: Checkpoint[] = [
     source: DIFFENDAFFER_2023,
     measure: null,
     guide: "level",
+    wanted: null,
     active: true,
   },
   {
@@ -49,6 +51,7 @@ export const startingThrow: Checkpoint[] = [
     source: DIFFENDAFFER_2023,
     measure: "shoulder_tilt",
     guide: "level",
+    wanted: null,
     active: true,
   },
   {
@@ -64,6 +67,7 @@ export const startingThrow: Checkpoint[] = [
     source: COMMON_PRACTICE,
     measure: "glove_height",
     guide: "ring",
+    wanted: null,
     active: true,
   },
   {
@@ -82,6 +86,7 @@ export const startingThrow: Checkpoint[] = [
     source: `${KAGEYAMA_2015}; ${DIFFENDAFFER_2023}`,
     measure: "front_knee_flexion",
     guide: "limbs",
+    wanted: null,
     active: true,
   },
   {
@@ -97,6 +102,7 @@ export const startingThrow: Checkpoint[] = [
     source: KAGEYAMA_2015,
     measure: "trunk_tilt_forward",
     guide: "plumb",
+    wanted: null,
     active: true,
   },
   {
@@ -112,6 +118,7 @@ export const startingThrow: Checkpoint[] = [
     source: COMMON_PRACTICE,
     measure: "head_travel",
     guide: "plumb",
+    wanted: { kind: "less" },
     active: true,
   },
 ];

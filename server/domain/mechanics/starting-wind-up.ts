@@ -16,6 +16,7 @@ export const startingWindUp: Checkpoint[] = [
     source: COMMON_PRACTICE,
     measure: null,
     guide: "plate_line",
+    wanted: null,
     active: true,
   },
   {
@@ -31,6 +32,7 @@ export const startingWindUp: Checkpoint[] = [
     source: COMMON_PRACTICE,
     measure: null,
     guide: "level",
+    wanted: null,
     active: true,
   },
   {
@@ -46,6 +48,7 @@ export const startingWindUp: Checkpoint[] = [
     source: COMMON_PRACTICE,
     measure: null,
     guide: null,
+    wanted: null,
     active: true,
   },
   {
@@ -61,6 +64,7 @@ export const startingWindUp: Checkpoint[] = [
     source: COMMON_PRACTICE,
     measure: null,
     guide: "ring",
+    wanted: null,
     active: true,
   },
   {
@@ -76,6 +80,7 @@ export const startingWindUp: Checkpoint[] = [
     source: COMMON_PRACTICE,
     measure: null,
     guide: "limbs",
+    wanted: null,
     active: true,
   },
   {
@@ -91,6 +96,7 @@ export const startingWindUp: Checkpoint[] = [
     source: COMMON_PRACTICE,
     measure: "trunk_tilt_side",
     guide: "plumb",
+    wanted: null,
     active: true,
   },
 ];
