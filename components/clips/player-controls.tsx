@@ -9,6 +9,7 @@ import type { PlayedWith } from "./played-with";
 import styles from "./player-controls.module.css";
 import { PlayerViews } from "./player-views";
 import { ControlSign } from "./stage/control-sign";
+import { useToldPlace } from "./stage/told-place";
 import { useHold } from "./stage/use-hold";
 import type { ClipPlayer } from "./use-clip-player";
 import { SPEEDS, type Speed } from "./use-playback";
@@ -17,7 +18,8 @@ const SPEED_WORDS: Record<Speed, string> = { 1: "1", 0.5: "1/2", 0.25: "1/4", 0.
 
 /** What moves a clip: the scale of frames, steps, play, speed, and how the picture is looked at. */
 export function PlayerControls({ player, marks }: PlayedWith) {
-  const { clip, wanted } = player;
+  const { clip } = player;
+  const { wanted } = useToldPlace(player.told);
   const [areViewsOpen, setViewsOpen] = useState(false);
   const isOff = player.picture !== "ready";
   const last = clip.frameTimesMs.length - 1;

@@ -45,7 +45,8 @@ function watchByTime(
   timesMs: readonly number[],
   told: (frame: number) => void,
 ): () => void {
-  const tell = () => told(frameAt(timesMs, video.currentTime * 1000));
+  /* While it seeks, its time is the one that was asked for and not yet that of the picture. */
+  const tell = () => video.seeking || told(frameAt(timesMs, video.currentTime * 1000));
   for (const event of ["seeked", "timeupdate"] as const) video.addEventListener(event, tell);
   return () => {
     for (const event of ["seeked", "timeupdate"] as const) video.removeEventListener(event, tell);
@@ -90,16 +91,15 @@ function presented(
     };
     const given = () => end(false);
     let silence = setTimeout(given, SILENCE_MS);
-    /* A browser may show the picture before it says that the seek has ended, and then say nothing more. */
-    let latest: number | null = null;
     const seeked = () => {
-      if (latest === frame) return end(true);
+      /* The word of the seek before this one. */
+      if (video.seeking) return;
       clearTimeout(silence);
       silence = setTimeout(given, AFTER_SEEK_MS);
     };
+    /* A browser shows the picture first and says a little later, or in one case of ten much later, that it has sought. */
     const stop = watchFrames(video, timesMs, (shown) => {
-      latest = shown;
-      if (shown === frame && !video.seeking) end(true);
+      if (shown === frame) end(true);
     });
     video.addEventListener("seeked", seeked);
     video.addEventListener("error", given);

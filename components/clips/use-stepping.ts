@@ -46,6 +46,8 @@ export function useStepping(
   useEffect(() => {
     if (isReady) stepping?.ready();
   }, [isReady, stepping]);
+  useEffect(() => told.heedHands(), [told]);
+  useEffect(() => told.drawn(place), [told, place]);
   useLetGoWhileHidden(stepping);
   return useMemo(() => ({ place, told, stepping }), [place, told, stepping]);
 }

@@ -37,7 +37,7 @@ export async function ownSeekMs(figure: Element, frame: number): Promise<number>
   return performance.now() - startMs;
 }
 
-/** The same seek by a video element of the same film with nothing around it, until it has presented the picture. */
+/** The same seek by a video element of the same film and size and nothing else, until it has presented the picture. */
 export async function bareSeekMs(figure: Element, timeS: number): Promise<number> {
   let video = document.querySelector<HTMLVideoElement>("body > video");
   if (!video) {
@@ -45,7 +45,8 @@ export async function bareSeekMs(figure: Element, timeS: number): Promise<number
     video.src = figure.querySelector("video")?.currentSrc ?? "";
     video.muted = true;
     video.preload = "auto";
-    video.style.cssText = "position: fixed; right: 0; bottom: 0; width: 320px";
+    const { width, height } = figure.querySelector("video")?.getBoundingClientRect() ?? new DOMRect();
+    video.style.cssText = `position: fixed; right: 0; bottom: 0; width: ${width}px; height: ${height}px`;
     const loaded = new Promise((done) => video?.addEventListener("loadeddata", done, { once: true }));
     document.body.append(video);
     await loaded;

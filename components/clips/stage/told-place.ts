@@ -1,10 +1,23 @@
 import { startTransition, useSyncExternalStore } from "react";
+import { flushSync } from "react-dom";
 import { FIRST_PLACE, type Place } from "./stepping";
 
-/** Tells where the picture stands: first those who must follow it at once, then all else on the page. */
+/** A picture that takes longer than this to come is no longer waited for by the page; common practice, no source. */
+const LATE_MS = 100;
+
+/** By these a hand acts on what it sees. */
+const ACTS = ["keydown", "pointerdown", "click"] as const;
+
+/**
+ * Tells where the picture stands: first those who must follow it at once, then all else on the page. To draw the page
+ * anew takes as long as to seek a frame, and one would hold up the other: while the picture is on its way the page waits
+ * for it, unless a hand acts meanwhile, which must find what it asked for.
+ */
 export class ToldPlace {
   private place: Place = FIRST_PLACE;
+  private onPage: Place | null = null;
   private readonly listeners = new Set<() => void>();
+  private late: ReturnType<typeof setTimeout> | undefined;
 
   constructor(private readonly tellPage: (place: Place) => void) {}
 
@@ -15,14 +28,37 @@ export class ToldPlace {
     return () => this.listeners.delete(listener);
   };
 
-  /** What is asked for counts at once everywhere; that the film has come to it may wait until the film is drawn. */
   readonly tell = (place: Place): void => {
     const isAnswer = place.wanted === this.place.wanted && place.shownBy === "film";
+    const isUnderWay = place.isExact && place.wanted !== place.frame;
     this.place = place;
+    clearTimeout(this.late);
     for (const listener of this.listeners) listener();
-    if (isAnswer) startTransition(() => this.tellPage(place));
+    if (isUnderWay) this.late = setTimeout(() => this.tellPage(this.place), LATE_MS);
+    else if (isAnswer) startTransition(() => this.tellPage(place));
     else this.tellPage(place);
   };
+
+  /** The page has been drawn with a place. */
+  drawn(place: Place): void {
+    this.onPage = place;
+  }
+
+  /** Draws the page with the place as it stands before a hand's act is heeded. */
+  readonly catchUp = (): void => {
+    if (this.onPage === this.place) return;
+    clearTimeout(this.late);
+    flushSync(() => this.tellPage(this.place));
+  };
+
+  /** Heeds hands from now on. @returns what ends it */
+  heedHands(): () => void {
+    for (const act of ACTS) window.addEventListener(act, this.catchUp, { capture: true });
+    return () => {
+      clearTimeout(this.late);
+      for (const act of ACTS) window.removeEventListener(act, this.catchUp, { capture: true });
+    };
+  }
 }
 
 /** The place as it is told, followed at once. */
