@@ -22,7 +22,6 @@ import { GUIDE_WORDS, MARK_GUIDES, type MarkGuide } from "@/server/domain/mechan
 import { MEASURE_KINDS, MEASURES, type MeasureKind } from "@/server/domain/mechanics/measure-kind";
 import { COMMON_PRACTICE } from "@/server/domain/mechanics/source-names";
 import type { StatedDirection } from "@/server/domain/mechanics/wanted-direction";
-import { DirectionFields, directionOf } from "./direction-fields";
 import type { KeptCheckpoint } from "./kept-checkpoint";
 import { ViewsField, viewsOf } from "./views-field";
 
@@ -47,7 +46,7 @@ const linesOf = (data: FormData, name: string) =>
     .map((line) => line.trim())
     .filter(Boolean);
 
-function wordsOf(data: FormData): Words {
+function wordsOf(data: FormData): Omit<Words, "wanted"> {
   return {
     name: textOf(data, "name"),
     absentLooksLike: textOf(data, "absentLooksLike"),
@@ -58,7 +57,6 @@ function wordsOf(data: FormData): Words {
     source: textOf(data, "source"),
     measure: MEASURE_KINDS.find((each) => each === textOf(data, "measure")) ?? null,
     guide: MARK_GUIDES.find((each) => each === textOf(data, "guide")) ?? null,
-    wanted: directionOf(data),
   };
 }
 
@@ -80,7 +78,9 @@ export function CheckpointDialog({
     const phase = DELIVERY_PHASES.find((each) => each === textOf(data, "phase")) ?? "stride";
     const event = DELIVERY_EVENTS.find((each) => each === textOf(data, "event")) ?? EVENT_THAT_OPENS[phase];
     const kept = checkpoint ? { id: checkpoint.id, version: checkpoint.version } : { phase, event };
-    if (await save.run({ ...words, ...kept })) onClose();
+    /* What was said of one measure does not hold for another. */
+    const wanted = checkpoint && words.measure === checkpoint.measure ? checkpoint.wanted : null;
+    if (await save.run({ ...words, wanted, ...kept })) onClose();
   }
   return (
     <FormDialog
@@ -185,7 +185,6 @@ function WordFields({ checkpoint }: { checkpoint: KeptCheckpoint | undefined }) 
           ]}
         />
       </FormRow>
-      <DirectionFields stated={checkpoint?.wanted ?? null} />
       <TextField
         label="Source"
         name="source"
