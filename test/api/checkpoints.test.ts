@@ -45,9 +45,8 @@ describe("checkpoints", () => {
     });
     const { phase, event, ...words } = shown;
     const found = async () => (await admin.checkpoints.list({})).find((each) => each.id === id);
-    expect(await found()).toMatchObject({
-      ...{ measure: "glove_height", guide: "ring", wanted: { kind: "nearer", to: 5 } },
-    });
+    const said = { measure: "glove_height", guide: "ring", wanted: { kind: "nearer", to: 5 } };
+    expect(await found()).toMatchObject(said);
     await admin.checkpoints.edit({ ...words, id, version: 1, measure: null, guide: "level", wanted: null });
     expect(await found()).toMatchObject({ measure: null, guide: "level", wanted: null });
   });

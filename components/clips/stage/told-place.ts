@@ -28,6 +28,7 @@ export class ToldPlace {
     return () => this.listeners.delete(listener);
   };
 
+  /** Tells a place: to those who follow it now, to the page now or when the picture is there. */
   readonly tell = (place: Place): void => {
     const isAnswer = place.wanted === this.place.wanted && place.shownBy === "film";
     const isUnderWay = place.isExact && place.wanted !== place.frame;
