@@ -58,6 +58,8 @@ async function writeByKeys(coach: Page) {
   await coach.goto(`/reviews/${roundId}`);
   // The demo's clips may still be drawn; they appear by themselves.
   await expect(coach.getByText("frame 1 /")).toBeVisible({ timeout: 300_000 });
+  // A moment is marked on a picture that is there.
+  await expect(coach.getByRole("slider", { name: "Frame" })).toBeEnabled();
   await coach.getByRole("heading", { level: 1 }).click();
   for (const [key, shown] of [
     ["Shift+ArrowRight", 11],

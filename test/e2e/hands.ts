@@ -13,9 +13,7 @@ const EVENTS = {
 
 /** Does something that changes the draft and waits until that is saved, which takes no button. */
 export async function saved(page: Page, change: () => Promise<void>) {
-  const save = page.waitForResponse((answer) => answer.url().includes("reviews.saveDraft"), {
-    timeout: 5000,
-  });
+  const save = page.waitForResponse((answer) => answer.url().includes("reviews.saveDraft"));
   await change();
   expect((await save).ok()).toBe(true);
 }

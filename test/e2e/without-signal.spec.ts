@@ -1,3 +1,4 @@
+import type { Page } from "@playwright/test";
 import { expect, expectAccessible, PHONE, test } from "./academy";
 import { chooseOtherFamily, database } from "./demo-records";
 
@@ -11,7 +12,7 @@ test("throws logged without signal are kept on the phone through a restart of th
   await guardian.evaluate(async () => void (await navigator.serviceWorker.ready));
   await guardian.reload();
   const before = entriesOf(family.athleteId);
-  await guardian.context().setOffline(true);
+  await loseSignal(guardian);
   await test.step("the page opens all the same", async () => {
     await guardian.goto(throws).catch(() => undefined);
     await guardian.waitForURL("**/without-signal");
@@ -29,7 +30,7 @@ test("throws logged without signal are kept on the phone through a restart of th
     expect(entriesOf(family.athleteId)).toBe(before);
   });
   await test.step("with signal it is sent by itself, once", async () => {
-    await guardian.context().setOffline(false);
+    await findSignal(guardian);
     await guardian.goto(throws);
     await expect.poll(() => entriesOf(family.athleteId)).toBe(before + 1);
     await guardian.reload();
@@ -37,6 +38,19 @@ test("throws logged without signal are kept on the phone through a restart of th
     expect(entriesOf(family.athleteId)).toBe(before + 1);
   });
 });
+
+const COMMANDS = "**/api/**";
+
+/** The browser forgets for a moment, while a page is loaded anew, that it is without signal: commands never get through. */
+async function loseSignal(page: Page) {
+  await page.context().route(COMMANDS, (request) => request.abort("internetdisconnected"));
+  await page.context().setOffline(true);
+}
+
+async function findSignal(page: Page) {
+  await page.context().setOffline(false);
+  await page.context().unroute(COMMANDS);
+}
 
 function entriesOf(athleteId: string): number {
   const sqlite = database();
