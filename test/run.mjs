@@ -3,10 +3,10 @@ import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { checkNode } from "../server/start/checks.mjs";
-import { buildIfNeeded, installIfNeeded } from "../server/start/prepare.mjs";
+import { buildIfNeeded, installPackages } from "../server/start/prepare.mjs";
 import { runCommand } from "../server/start/run-command.mjs";
 import { say } from "../server/start/say.mjs";
-import { findChromium } from "./run/chromium.mjs";
+import { ownChromium, systemChromium } from "./run/chromium.mjs";
 
 /* On either side of Greenwich, one a half hour off: nothing may hang on the zone of the machine. */
 const EAST = "Pacific/Auckland";
@@ -17,8 +17,11 @@ const reports = mkdtempSync(join(tmpdir(), "slabside-tests-"));
 const counted = { passed: 0, failed: 0, skipped: 0 };
 
 checkNode();
-await installIfNeeded();
+/* What waits on the network and what one core compiles goes on beside the rest. */
+const chromiumThere = part === "all" || part === "e2e" ? systemChromium() : null;
+const { driver } = await installPackages();
 if (part === "all" || part === "check") await check();
+await driver;
 if (part === "all" || part === "unit") await unit();
 if (part === "all" || part === "e2e") await browser();
 rmSync(reports, { recursive: true, force: true });
@@ -69,7 +72,7 @@ async function vitest(title, environment, words) {
 }
 
 async function browser() {
-  const chromium = await findChromium();
+  const chromium = (await chromiumThere) ?? (await ownChromium());
   say("\n== Production build");
   await buildIfNeeded();
   say("\n== Browser journeys");

@@ -22,17 +22,29 @@ const BUILT_FROM = [
 
 /** Installs from the lock file when it, or the kind of Node, is not the one last installed for. */
 export async function installIfNeeded() {
+  const { driver } = await installPackages();
+  await driver;
+}
+
+/**
+ * Installs from the lock file as {@link installIfNeeded} does, and waits for the packages alone.
+ * @returns what is there when the database driver is too: whoever opens no database need not wait for its compiler
+ */
+export async function installPackages() {
   const stamp = `${home}node_modules/.installed-for`;
   const wanted = `${hashOf(["package-lock.json"])} ${process.platform} ${process.arch} ${process.versions.modules}`;
-  if (readOr(stamp) === wanted) return;
+  if (readOr(stamp) === wanted) return { driver: Promise.resolve() };
   say("Installing from the lock file.");
   await npm("ci", "--ignore-scripts", "--no-fund", "--no-audit", "--loglevel=error");
+  return { driver: installDriver().then(() => writeFileSync(stamp, wanted)) };
+}
+
+async function installDriver() {
   if (NODE_MAJOR < NODE_API_FROM) {
     say("Fetching the database driver for Node 20, or compiling it, which takes a minute or two.");
     await npm("rebuild", "better-sqlite3-node20", "--loglevel=error");
   }
   await checkDriver();
-  writeFileSync(stamp, wanted);
 }
 
 async function npm(...words) {

@@ -12,17 +12,25 @@ const KNOWN = [
 
 /** Path of a Chromium: the one named, one of the system, Debian's package, or "" for Playwright's own. */
 export async function findChromium() {
+  return (await systemChromium()) ?? (await ownChromium());
+}
+
+/** The one named, one of the system, or Debian's package, which needs nothing installed here; null where there is none. */
+export async function systemChromium() {
   const known = [process.env.CHROMIUM_PATH, ...KNOWN].find((path) => path && existsSync(path));
   if (known) return known;
-  if (existsSync("/etc/debian_version") && process.getuid?.() === 0) {
-    say("Installing Debian's Chromium.");
-    await runCommand("apt-get", ["update", "-qq"], { quiet: true });
-    const { code } = await runCommand("apt-get", ["install", "-y", "-qq", "chromium"], {
-      quiet: true,
-      environment: { DEBIAN_FRONTEND: "noninteractive" },
-    });
-    if (code === 0) return "/usr/bin/chromium";
-  }
+  if (!existsSync("/etc/debian_version") || process.getuid?.() !== 0) return null;
+  say("Installing Debian's Chromium.");
+  await runCommand("apt-get", ["update", "-qq"], { quiet: true });
+  const { code } = await runCommand("apt-get", ["install", "-y", "-qq", "chromium"], {
+    quiet: true,
+    environment: { DEBIAN_FRONTEND: "noninteractive" },
+  });
+  return code === 0 ? "/usr/bin/chromium" : null;
+}
+
+/** Playwright's own, by the Playwright that is installed. */
+export async function ownChromium() {
   say("Installing Playwright's Chromium.");
   const { code } = await runCommand("npx", ["playwright", "install", "chromium"]);
   if (code !== 0)
