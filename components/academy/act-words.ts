@@ -29,6 +29,8 @@ const ACT_WORDS: Record<string, string> = {
   "rate.set": "Price set",
   "rate.removed": "Price taken out",
   "notices.retried": "Notices put back in line",
+  "report.link_made": "Link to a season’s report made",
+  "report.link_revoked": "Link to a season’s report ended",
 };
 
 /**

@@ -26,11 +26,15 @@ export async function earlierAnswer<Answer>(db: Db, sent: SentCommand): Promise<
   return { answer: superjson.parse<Answer>(before.answer) };
 }
 
-/** Does the work and keeps its answer in the same transaction; a repeat gets the answer kept and changes nothing. */
+/**
+ * Does the work and keeps its answer in the same transaction; a repeat gets the answer kept and changes nothing.
+ * @param kept what is kept in place of an answer that holds a secret
+ */
 export async function answerOnce<Answer>(
   tx: Db,
   sent: SentCommand,
   work: () => Promise<Answer>,
+  kept: (answer: Answer) => Answer = (answer) => answer,
 ): Promise<Answer> {
   const before = await earlierAnswer<Answer>(tx, sent);
   if (before) return before.answer;
@@ -42,7 +46,7 @@ export async function answerOnce<Answer>(
     personId: actor?.personId ?? null,
     path: sent.path,
     fingerprint: fingerprintOf(sent),
-    answer: superjson.stringify(answer),
+    answer: superjson.stringify(kept(answer)),
     atMs: nowMs,
   });
   return answer;

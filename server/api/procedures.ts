@@ -22,6 +22,8 @@ interface Definition<In extends z.ZodType, Out extends z.ZodType, On, Prepared =
   /** Slow work before the transaction, such as hashing a password; it must write nothing. */
   prepare?: (input: z.output<In>, context: Context) => Promise<Prepared>;
   run: (scope: On, input: z.output<In>, prepared: Prepared) => Promise<z.input<Out>>;
+  /** For an answer that holds a secret: what is kept of it, and what a repeat is answered with. */
+  kept?: (answer: z.input<Out>) => z.input<Out>;
 }
 
 /** A procedure that reads. The caller must be signed in and hold a relation that may do the action. */
@@ -50,7 +52,7 @@ export function command<In extends z.ZodType, Out extends z.ZodType, Prepared = 
       return unitOfWork(ctx.connections, async (tx) => {
         const scope = await authorise(definition, ctx, tx, parsed);
         const work = async () => whole(definition, await definition.run(scope, parsed, prepared));
-        return answerOnce(tx, sent, work);
+        return answerOnce(tx, sent, work, definition.kept as ((answer: never) => never) | undefined);
       });
     }),
   );

@@ -63,6 +63,7 @@ export const REFUSAL_CODES = {
   rates_overlap: "CONFLICT",
   in_use: "CONFLICT",
   hours_invalid: "UNPROCESSABLE_CONTENT",
+  report_invalid: "UNPROCESSABLE_CONTENT",
 } as const satisfies Record<RefusalReason, TRPC_ERROR_CODE_KEY>;
 
 /** A refusal, or a full disk, as the wire's error; anything else is passed on as it is. */

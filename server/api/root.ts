@@ -19,6 +19,7 @@ import { reviewTemplatesRouter } from "./routers/review-templates";
 import { reviewsRouter } from "./routers/reviews";
 import { roundsRouter } from "./routers/rounds";
 import { ruleBooksRouter } from "./routers/rule-books";
+import { seasonReportsRouter } from "./routers/season-reports";
 import { sessionsRouter } from "./routers/sessions";
 import { sitesRouter } from "./routers/sites";
 import { teamsRouter } from "./routers/teams";
@@ -40,6 +41,7 @@ export const appRouter = router({
   calendar: calendarRouter,
   ledger: ledgerRouter,
   rounds: roundsRouter,
+  seasonReports: seasonReportsRouter,
   reviews: reviewsRouter,
   measurements: measurementsRouter,
   reviewTemplates: reviewTemplatesRouter,

@@ -32,6 +32,19 @@ export async function actorOfSignIn(db: Db, signInId: string, nowMs: number): Pr
   return actorOf(db, row.personId, signInId, row.givenName);
 }
 
+/**
+ * A person as the caller they would be if they signed in now, for what holds only as long as their right does; null when
+ * their account is disabled or they were erased.
+ */
+export async function actorOfPerson(db: Db, personId: string): Promise<Actor | null> {
+  const [row] = await db
+    .select({ givenName: person.givenName })
+    .from(person)
+    .innerJoin(account, eq(account.personId, person.id))
+    .where(and(eq(person.id, personId), isNull(account.disabledAtMs), isNull(person.erasedAtMs)));
+  return row ? actorOf(db, personId, "", row.givenName) : null;
+}
+
 /** Whether a person is an athlete under the age for a sign-in: none of theirs counts, however it came about. */
 async function isTooYoung(db: Db, personId: string, nowMs: number): Promise<boolean> {
   const [row] = await db

@@ -18,4 +18,6 @@ export interface AthleteRecord {
   throwEntry: string;
   outing: string;
   team: string;
+  /** A link to a report of theirs that is open. */
+  reportLink: string;
 }

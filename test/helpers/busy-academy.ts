@@ -2,9 +2,11 @@ import { coachAbsence } from "@/db/schema/coaches";
 import { charge } from "@/db/schema/ledger";
 import { notice } from "@/db/schema/notices";
 import { remark } from "@/db/schema/people";
+import { reportLink, seasonReport } from "@/db/schema/season-reports";
 import { claim, session, sessionAthlete } from "@/db/schema/sessions";
 import { siteClosure } from "@/db/schema/sites";
 import { athleteTeam, painReport, plannedOuting, throwEntry } from "@/db/schema/throwing";
+import { hashOfToken } from "@/server/auth/link-token";
 import { instantOf } from "@/server/domain/time/calendar-day";
 import { makeAcademy, type TestAcademy, WHO, ZONE } from "./academy";
 import type { AthleteRecord } from "./athlete-record";
@@ -55,6 +57,7 @@ async function fill(
   await fillMeasures(academy, record, ownersOf(record.athleteId).coach);
   await fillSessions(academy, record, place);
   await fillThrows(academy, record);
+  await fillReports(academy, record);
   return record;
 }
 
@@ -85,6 +88,7 @@ function recordOf(who: { athleteId: string; personId: string }): AthleteRecord {
     throwEntry: `thr_${short}`,
     outing: `out_${short}`,
     team: `tea_${short}`,
+    reportLink: `rpl_${short}`,
   };
 }
 
@@ -188,6 +192,28 @@ async function fillThrows({ db, clock }: TestAcademy, record: AthleteRecord) {
     state: "kept",
     nextTryAtMs: clock.ms,
     createdAtMs: clock.ms - 30 * HOUR,
+  });
+}
+
+/** What the coach wrote into the report of a season, and a link to it by whoever decides for the athlete. */
+async function fillReports({ db, clock }: TestAcademy, record: AthleteRecord) {
+  const { coach, guardian } = ownersOf(record.athleteId);
+  const season = { athleteId: record.athleteId, fromOn: "2026-01-01", toOn: "2026-12-31" };
+  await db.insert(remark).values({ id: `rmk_focus_${record.athleteId}`, text: `${record.marker} focus` });
+  await db.insert(seasonReport).values({
+    ...season,
+    id: `spr_${record.athleteId}`,
+    focusRemarkId: `rmk_focus_${record.athleteId}`,
+    writtenByPersonId: coach,
+    writtenAtMs: clock.ms - 24 * HOUR,
+  });
+  await db.insert(reportLink).values({
+    ...season,
+    id: record.reportLink,
+    tokenHash: hashOfToken(`token of ${record.athleteId}`),
+    madeByPersonId: guardian ?? record.personId,
+    madeAtMs: clock.ms - 12 * HOUR,
+    expiresAtMs: clock.ms + 30 * 24 * HOUR,
   });
 }
 

@@ -108,4 +108,20 @@ export const ROUND_INPUTS: Record<string, ExampleInput> = {
     symptomFreeSince: "2026-11-25",
     examinedBy: "Family physician",
   }),
+  "seasonReports.view": (record) => ({ athleteId: record.athleteId, span: null }),
+  "seasonReports.write": (record) => ({
+    athleteId: record.athleteId,
+    fromOn: "2026-01-01",
+    toOn: "2026-12-31",
+    focus: "Landing on a firm front leg.",
+    afterId: `spr_${record.athleteId}`,
+  }),
+  "seasonReports.makeLink": (record) => ({
+    athleteId: record.athleteId,
+    fromOn: "2026-01-01",
+    toOn: "2026-12-31",
+    days: 30,
+  }),
+  "seasonReports.revokeLink": (record) => ({ linkId: record.reportLink }),
+  "seasonReports.shared": () => ({ token: "opens-nothing" }),
 };

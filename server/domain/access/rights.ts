@@ -42,6 +42,13 @@ export const RIGHTS = {
   "practice.tick": FAMILY,
   "correction.retire": COACHES,
 
+  "report.view": [...FAMILY, ...STAFF],
+  "report.write": COACHES,
+  /* A link opens a record to strangers, and no consent on record covers that: who decides for the athlete does it. */
+  "report.share": DECIDES,
+  "report.revoke": [...DECIDES, ...STAFF],
+  "report.open": ["anyone"],
+
   "calendar.staffView": ACADEMY_STAFF,
   "calendar.findTimes": [...DECIDES, ...STAFF],
   "session.book": [...DECIDES, ...STAFF],

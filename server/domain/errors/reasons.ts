@@ -74,6 +74,8 @@ export interface RefusalFacts {
   rates_overlap: object;
   in_use: { what: string };
   hours_invalid: { why: string };
+  /** A report that cannot be drawn up, written or opened to others as asked. */
+  report_invalid: { why: string };
 }
 
 /** The fixed reasons a request may be refused for, each with the facts its screen needs. */

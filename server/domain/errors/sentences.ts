@@ -132,6 +132,7 @@ const SENTENCES: Sentences = {
     "Two rates for the same kind would hold on one day. Nothing was saved. Change the days.",
   in_use: (facts) => `${facts.what} is still in use. Nothing was removed.`,
   hours_invalid: (facts) => `${facts.why} Nothing was saved.`,
+  report_invalid: (facts) => `${facts.why} Nothing was changed.`,
 };
 
 /** The sentence a person reads: what happened, what was kept, what to do. */

@@ -1,4 +1,4 @@
-import { addMonths, type CalendarDay } from "@/server/domain/time/calendar-day";
+import { addDays, addMonths, type CalendarDay } from "@/server/domain/time/calendar-day";
 import { currentEntries, type ThrowEntry } from "./throw-entry";
 import { isOutingKind } from "./throws-by-week";
 
@@ -28,10 +28,27 @@ export interface MonthsOff {
  * whole calendar months are the reading that never takes a part of a month for a month off.
  */
 export function monthsOff(entries: readonly ThrowEntry[], today: CalendarDay): MonthsOff | null {
+  return monthsOffAmong(entries, wholeMonthsBefore(today));
+}
+
+/**
+ * The same over the whole calendar months between two days, both included: for a season. At most twelve.
+ * @example from 10 Mar 2026 to 25 Nov 2026: April to October
+ */
+export function monthsOffBetween(
+  entries: readonly ThrowEntry[],
+  fromDay: CalendarDay,
+  toDay: CalendarDay,
+): MonthsOff | null {
+  const within = wholeMonthsBefore(addDays(toDay, 1)).filter((month) => `${month}-01` >= fromDay);
+  return monthsOffAmong(entries, within);
+}
+
+function monthsOffAmong(entries: readonly ThrowEntry[], among: readonly string[]): MonthsOff | null {
   const known = currentEntries(entries);
   const firstDay = known.map((entry) => entry.thrownOn).sort()[0];
   if (firstDay === undefined) return null;
-  const months = wholeMonthsBefore(today).filter((month) => `${month}-01` >= firstDay);
+  const months = among.filter((month) => `${month}-01` >= firstDay);
   const [fromMonth, toMonth] = [months[0], months.at(-1)];
   if (fromMonth === undefined || toMonth === undefined) return null;
   const thrown = known.filter((entry) => entry.pitches > 0);

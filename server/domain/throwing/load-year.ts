@@ -24,16 +24,24 @@ export interface TwelveMonths {
  * @example asked on 25 Nov 2026: 26 Nov 2025 to 25 Nov 2026
  */
 export function twelveMonths(entries: readonly ThrowEntry[], today: CalendarDay): TwelveMonths {
-  const fromDay = addDays(addMonths(today, -12), 1);
+  return pitchedBetween(entries, addDays(addMonths(today, -12), 1), today);
+}
+
+/** The same of the days between two, both included: for a season. */
+export function pitchedBetween(
+  entries: readonly ThrowEntry[],
+  fromDay: CalendarDay,
+  toDay: CalendarDay,
+): TwelveMonths {
   const thrown = currentEntries(entries).filter(
-    ({ thrownOn, pitches }) => thrownOn >= fromDay && thrownOn <= today && pitches > 0,
+    ({ thrownOn, pitches }) => thrownOn >= fromDay && thrownOn <= toDay && pitches > 0,
   );
   const competed = thrown.filter(({ kind }) => isOutingKind(kind));
   const worked = thrown.filter(({ kind }) => MOUND_WORK_KINDS.some((mound) => mound === kind));
   const competitionPitches = pitchesIn(competed);
   return {
     fromDay,
-    toDay: today,
+    toDay,
     moundPitches: competitionPitches + pitchesIn(worked),
     competitionPitches,
     outs: competed.reduce((sum, { outs }) => sum + (outs ?? 0), 0),

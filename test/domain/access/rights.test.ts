@@ -64,6 +64,15 @@ describe("what a person is to an athlete", () => {
 });
 
 describe("the table of rights", () => {
+  it("lets nobody open a report to strangers but who decides for the athlete, and staff and they end it", () => {
+    const each = (action: Action) => RIGHTS[action] as readonly Relation[];
+    expect(each("report.share")).toEqual(["self_of_age", "guardian"]);
+    expect([...each("report.revoke")].sort()).toEqual(
+      [...each("report.share"), "assigned_coach", "other_coach", "admin"].sort(),
+    );
+    expect(each("report.write")).toEqual(["assigned_coach", "other_coach"]);
+  });
+
   it("lets a family act for its own athlete and leaves decisions to the guardian or an athlete of age", () => {
     const minor = new Set<Relation>(["anyone", "signed_in", "self_minor"]);
     expect(may("clip.send", minor)).toBe(true);
@@ -96,7 +105,7 @@ describe("the table of rights", () => {
     expect(may("consent.decide", staff)).toBe(false);
   });
 
-  it("opens nothing to people who are not signed in but the way in", () => {
+  it("opens nothing to people who are not signed in but the way in, and a report that a link was made for", () => {
     const open = (Object.keys(RIGHTS) as Action[]).filter((action) =>
       may(action, new Set<Relation>(["anyone"])),
     );
@@ -105,6 +114,7 @@ describe("the table of rights", () => {
       "account.signIn",
       "account.startAcademy",
       "account.useLink",
+      "report.open",
     ]);
   });
 });
