@@ -68,7 +68,7 @@ export function useClipPlayer(given: PlayedClip, startFrame = 0): ClipPlayer {
   const clip = useSteady(given);
   const [video, setVideo] = useState<HTMLVideoElement | null>(null);
   const [picture, setPicture] = useState<PictureState>("loading");
-  const [isPlaying, setPlaying] = useState(false);
+  const [isFilmPlaying, setPlaying] = useState(false);
   const canvas = useRef<HTMLCanvasElement>(null);
   const size = usePictureSize(clip, picture === "ready" ? video : null);
   const { place, told, stepping } = useStepping(
@@ -80,7 +80,8 @@ export function useClipPlayer(given: PlayedClip, startFrame = 0): ClipPlayer {
   const { frame, wanted, isExact, shownBy } = place;
   const stage = useStageView(clip.id, size, shownBy === "canvas" ? canvas.current : video);
   const last = clip.frameTimesMs.length - 1;
-  const playback = usePlayback({ video, stepping, frame, last, isPlaying });
+  const isPlaying = isFilmPlaying || place.isLooping;
+  const playback = usePlayback({ video, stepping, frame, last, isPlaying, isFilmPlaying });
 
   usePicture(video, clip.id, setPicture, setPlaying);
 

@@ -23,10 +23,12 @@ interface Played {
   /** The last frame of the clip. */
   last: number;
   isPlaying: boolean;
+  /** Of the film alone: a loop that is held plays without it. */
+  isFilmPlaying: boolean;
 }
 
 /** Plays a film at a speed: on to its end, over and over between two frames, or once through a few. */
-export function usePlayback({ video, stepping, frame, last, isPlaying }: Played) {
+export function usePlayback({ video, stepping, frame, last, isPlaying, isFilmPlaying }: Played) {
   const [speed, setSpeed] = useState<Speed>(1);
   const [loop, setLoop] = useState<LoopSpan | null>(null);
   const through = useRef<{ to: number; rest: number; speedAfter: Speed } | null>(null);
@@ -43,32 +45,23 @@ export function usePlayback({ video, stepping, frame, last, isPlaying }: Played)
 
   const pause = useCallback(() => {
     through.current = null;
-    video?.pause();
-  }, [video]);
+    stepping?.stop();
+  }, [stepping]);
 
-  const play = useCallback(
-    (from?: number) => {
-      stepping?.start(from);
-      // A browser that will not play says so once more by the state of the film.
-      video?.play().catch(() => stepping?.stop());
-    },
-    [video, stepping],
-  );
+  const play = useCallback((from?: number) => stepping?.start(from), [stepping]);
 
   useEffect(() => stepping?.loopIn(loop), [loop, stepping]);
 
   useEffect(() => {
-    if (isPlaying) return;
-    if (loop && video?.ended) play(loop.from);
-    else stepping?.stop();
-  }, [isPlaying, loop, video, stepping, play]);
+    if (!isFilmPlaying) stepping?.filmStopped();
+  }, [isFilmPlaying, stepping]);
 
   const show = useCallback(
     (asked: number) => {
-      pause();
+      through.current = null;
       stepping?.show(asked);
     },
-    [pause, stepping],
+    [stepping],
   );
 
   useEffect(() => {
@@ -92,7 +85,7 @@ export function usePlayback({ video, stepping, frame, last, isPlaying }: Played)
         play(isBeside ? loop.from : frame >= last ? 0 : undefined);
       },
       playThrough: ({ from, to, rest, speed: slow }: SlowPass) => {
-        pause();
+        through.current = null;
         setLoop(null);
         stepping?.show(from, () => {
           through.current = { to: Math.min(to, last - 1), rest, speedAfter: speed };

@@ -3,8 +3,9 @@ import { type RefObject, useEffect, useMemo, useRef, useState } from "react";
 import type { PlayedClip } from "./played-clip";
 import { watchFrames } from "./show-frame";
 import type { PictureSize } from "./stage/picture-place";
+import { FIRST_PLACE, type Place } from "./stage/place";
 import { SteppedFilm } from "./stage/stepped-film";
-import { FIRST_PLACE, type Place, Stepping } from "./stage/stepping";
+import { Stepping } from "./stage/stepping";
 import { ToldPlace } from "./stage/told-place";
 
 /** What a clip is stepped on. */

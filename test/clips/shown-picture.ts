@@ -11,22 +11,36 @@ export interface Shown {
 const PATIENCE_MS = 8000;
 
 /** Waits until the player says that the frame is on the picture, and reads the picture at that very moment. */
-export const shownPicture = (figure: Locator, frame: number): Promise<Shown> => shown(figure, frame, false);
+export const shownPicture = async (figure: Locator, frame: number): Promise<Shown> =>
+  one(await shown(figure, { frame, isAskedFor: false }));
 
 /** Asks for the frame by the player's scale, as a hand that pulls it does, and reads what is shown then. */
-export const pictureAskedFor = (figure: Locator, frame: number): Promise<Shown> => shown(figure, frame, true);
+export const pictureAskedFor = async (figure: Locator, frame: number): Promise<Shown> =>
+  one(await shown(figure, { frame, isAskedFor: true }));
 
-async function shown(figure: Locator, frame: number, isAskedFor: boolean): Promise<Shown> {
-  const { told, brightness } = await figure.evaluate(sampleWhenTold, {
-    ...{ frame, isAskedFor, patienceMs: PATIENCE_MS, widthPx: WIDTH_PX, heightPx: HEIGHT_PX },
-    ...{ columns: COLUMNS, rows: ROWS },
+/** Reads what is shown at every redraw until the picture has gone back so many times. */
+export const shownWhilePlaying = (figure: Locator, laps: number): Promise<Shown[]> =>
+  shown(figure, { frame: null, laps, patienceMs: laps * PATIENCE_MS });
+
+function one([first]: Shown[]): Shown {
+  if (!first) throw new Error("No picture was read.");
+  return first;
+}
+
+async function shown(figure: Locator, asked: Partial<Asked>): Promise<Shown[]> {
+  const samples = await figure.evaluate(sample, {
+    ...{ frame: null, isAskedFor: false, laps: 0, patienceMs: PATIENCE_MS, ...asked },
+    ...{ widthPx: WIDTH_PX, heightPx: HEIGHT_PX, columns: COLUMNS, rows: ROWS },
   });
-  return { told, read: readBlocks(brightness) };
+  return samples.map(({ told, brightness }) => ({ told, read: readBlocks(brightness) }));
 }
 
 interface Asked {
-  frame: number;
+  /** Waited for before anything is read; null for whatever is shown. */
+  frame: number | null;
   isAskedFor: boolean;
+  /** Read on until the picture has gone back so often; 0 reads once. */
+  laps: number;
   patienceMs: number;
   widthPx: number;
   heightPx: number;
@@ -35,8 +49,10 @@ interface Asked {
 }
 
 /** Runs in the page. */
-async function sampleWhenTold(figure: Element, asked: Asked) {
-  const { frame, isAskedFor, patienceMs, widthPx, heightPx, columns, rows } = asked;
+async function sample(figure: Element, asked: Asked) {
+  const { frame, isAskedFor, laps, patienceMs, widthPx, heightPx, columns, rows } = asked;
+  const redraw = () => new Promise((next) => requestAnimationFrame(next));
+  const told = () => Number(figure.getAttribute("data-frame"));
   if (isAskedFor) {
     const scale = figure.querySelector("input[type=range]");
     /* Its own setter: the one on the element is watched by what drew the page. */
@@ -44,21 +60,29 @@ async function sampleWhenTold(figure: Element, asked: Asked) {
     scale?.dispatchEvent(new Event("input", { bubbles: true }));
   }
   const startMs = performance.now();
-  while (figure.getAttribute("data-frame") !== String(frame) && performance.now() - startMs < patienceMs) {
-    await new Promise((next) => requestAnimationFrame(next));
-  }
-  const picture =
-    figure.querySelector<HTMLVideoElement | HTMLCanvasElement>("[data-shown]") ??
-    figure.querySelector("video");
+  const isPatient = () => performance.now() - startMs < patienceMs;
+  while (frame !== null && told() !== frame && isPatient()) await redraw();
   const context = new OffscreenCanvas(widthPx, heightPx).getContext("2d", { willReadFrequently: true });
-  if (!picture || !context) throw new Error("There is no picture.");
-  context.drawImage(picture, 0, 0, widthPx, heightPx);
-  const brightness = Array.from({ length: columns * rows }, (_, block) => {
-    const x = Math.round((((block % columns) + 0.5) * widthPx) / columns);
-    const y = Math.round(((Math.floor(block / columns) + 0.5) * heightPx) / rows);
-    const { data } = context.getImageData(x - 2, y - 2, 4, 4);
-    /* Black and white: any of its colours is its brightness. */
-    return data.filter((_value, at) => at % 4 === 1).reduce((sum, each) => sum + each, 0) / 16;
-  });
-  return { told: Number(figure.getAttribute("data-frame")), brightness };
+  const read = () => {
+    const picture =
+      figure.querySelector<HTMLVideoElement | HTMLCanvasElement>("[data-shown]") ??
+      figure.querySelector("video");
+    if (!picture || !context) throw new Error("There is no picture.");
+    context.drawImage(picture, 0, 0, widthPx, heightPx);
+    return Array.from({ length: columns * rows }, (_, block) => {
+      const x = Math.round((((block % columns) + 0.5) * widthPx) / columns);
+      const y = Math.round(((Math.floor(block / columns) + 0.5) * heightPx) / rows);
+      const { data } = context.getImageData(x - 2, y - 2, 4, 4);
+      /* Black and white: any of its colours is its brightness. */
+      return data.filter((_value, at) => at % 4 === 1).reduce((sum, each) => sum + each, 0) / 16;
+    });
+  };
+  const samples = [{ told: told(), brightness: read() }];
+  for (let done = 0; done < laps && isPatient(); ) {
+    await redraw();
+    const before = samples.at(-1)?.told ?? 0;
+    samples.push({ told: told(), brightness: read() });
+    if (told() < before) done += 1;
+  }
+  return samples;
 }

@@ -1,6 +1,6 @@
 import { CLIPS_ADDRESS } from "../clips/clips-academy";
 import { boxOf, expectGlued, expectStill, frameOf, type SeenRoom, startSeenRoom } from "../clips/seen-room";
-import { shownPicture } from "../clips/shown-picture";
+import { shownPicture, shownWhilePlaying } from "../clips/shown-picture";
 import { expect, PHONE, test } from "./academy";
 
 let room: SeenRoom;
@@ -52,6 +52,58 @@ test.describe("going through a clip", () => {
       await page.keyboard.press(key);
       await expect.poll(speed).toBe(rate);
     }
+  });
+});
+
+/** Marks of the first and the second moment. */
+const [FROM, TO] = [40, 70];
+
+test.describe("playing between two moments", () => {
+  test("shows what lies between them lap by lap and nothing beside it, then stands, steps and plays on", async ({
+    academy: { visitor },
+  }) => {
+    const page = await visitor();
+    const figure = await room.open(page);
+    await expect(figure.getByText("Frames held ready")).toBeVisible();
+    for (const [key, frame] of [
+      ["1", FROM],
+      ["2", TO],
+    ] as const) {
+      const scale = figure.getByRole("slider", { name: "Frame" });
+      await scale.fill(String(frame));
+      await scale.blur();
+      await shownPicture(figure, frame);
+      await page.keyboard.press(key);
+    }
+    for (const key of ["ArrowLeft", "[", "[", "l"]) await page.keyboard.press(key);
+    const stop = figure.getByRole("button", { name: "Stop" });
+    await expect(stop).toBeVisible();
+    /* By the film until all of it is held, then from what is held. */
+    const film = figure.locator("video");
+    await expect.poll(() => film.evaluate((of) => (of as HTMLVideoElement).paused)).toBe(true);
+    const seen = await shownWhilePlaying(figure, 4);
+    await expect(stop).toBeVisible();
+    const frames = seen.map(({ read }) => read?.frame);
+    expect(seen.filter(({ told, read }) => told !== read?.frame)).toEqual([]);
+    expect(Math.min(...frames.map(Number))).toBe(FROM);
+    expect(Math.max(...frames.map(Number))).toBe(TO);
+    expect(frames.filter((frame, at) => at > 0 && Number(frame) < Number(frames[at - 1]))).toHaveLength(4);
+
+    await page.keyboard.press(" ");
+    await expect(figure.getByRole("button", { name: "Play" })).toBeVisible();
+    await expectStill(page, figure);
+    const stood = await frameOf(figure);
+    await page.keyboard.press(stood < TO ? "ArrowRight" : "ArrowLeft");
+    const next = stood < TO ? stood + 1 : stood - 1;
+    expect(await shownPicture(figure, next)).toMatchObject({ told: next, read: { frame: next } });
+
+    await page.keyboard.press(" ");
+    await expect(stop).toBeVisible();
+    await page.keyboard.press("l");
+    await expect.poll(() => frameOf(figure)).toBeGreaterThan(TO + 5);
+    await expect(stop).toBeVisible();
+    await page.keyboard.press(" ");
+    await expectStill(page, figure);
   });
 });
 

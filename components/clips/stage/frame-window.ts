@@ -37,6 +37,7 @@ export class FrameWindow {
   private isFilling = false;
   private isClosed = false;
   private run: FrameRun | null = null;
+  private whole: FrameRun | null = null;
 
   constructor(
     private readonly source: FrameSource,
@@ -48,6 +49,12 @@ export class FrameWindow {
     return this.held.get(frame);
   }
 
+  /** Whether every frame of a run is held. */
+  holds({ from, to }: FrameRun): boolean {
+    for (let frame = from; frame < to; frame += 1) if (!this.held.has(frame)) return false;
+    return true;
+  }
+
   /** Whether the frame is among those that are being decoded now. */
   isComing(frame: number): boolean {
     return this.run !== null && !this.isResting && frame >= this.run.from && frame < this.run.to;
@@ -57,7 +64,15 @@ export class FrameWindow {
   aim(frame: number): void {
     if (frame !== this.playhead) this.direction = frame > this.playhead ? 1 : -1;
     this.playhead = frame;
+    this.whole = null;
     this.isResting = false;
+    void this.fill();
+  }
+
+  /** Holds a run from now on, and not what lies round the picture, until the next aim; rests where that is too much. */
+  holdWhole(run: FrameRun): void {
+    this.whole = run;
+    this.isResting = run.to - run.from > this.source.most;
     void this.fill();
   }
 
@@ -75,9 +90,9 @@ export class FrameWindow {
   }
 
   private state() {
-    const { playhead, direction, count } = this;
+    const { playhead, direction, count, whole } = this;
     const isHeld = (frame: number) => this.held.has(frame);
-    return { playhead, direction, count, most: this.source.most, isHeld };
+    return { playhead, direction, count, whole, most: this.source.most, isHeld };
   }
 
   private next(): FrameRun | null {
@@ -122,7 +137,7 @@ export class FrameWindow {
     const span = windowSpan(this.state());
     const isNear = frame < span.to && run.to > span.from;
     const bringsPlayhead = this.playhead >= frame && this.playhead < run.to;
-    return isNear && (bringsPlayhead || this.held.has(this.playhead));
+    return isNear && (this.whole !== null || bringsPlayhead || this.held.has(this.playhead));
   }
 
   private keep(held: HeldFrame): void {

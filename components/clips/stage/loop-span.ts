@@ -1,4 +1,6 @@
-/** Frames that are played over and over. */
+import type { FrameRun } from "./window-plan";
+
+/** Frames that are played over and over, the last of them as well. */
 export interface LoopSpan {
   from: number;
   to: number;
@@ -13,6 +15,21 @@ export interface LoopSpan {
 export function loopAround(marks: readonly number[], frame: number, count: number): LoopSpan {
   const from = Math.max(0, ...marks.filter((mark) => mark <= frame && mark < count - 1));
   return { from, to: Math.min(count - 1, ...marks.filter((mark) => mark > Math.max(frame, from))) };
+}
+
+/** The frames of a loop. */
+export function loopRun({ from, to }: LoopSpan): FrameRun {
+  return { from, to: to + 1 };
+}
+
+/** A frame of a loop, or the loop's first where it lies beside it. */
+export function frameInSpan({ from, to }: LoopSpan, frame: number): number {
+  return frame < from || frame > to ? from : frame;
+}
+
+/** Whether a film that shows a frame has to go back; the clip's last frame is its end, so from the one before that. */
+export function isLapOver({ to }: LoopSpan, frame: number, count: number): boolean {
+  return frame >= Math.min(to, count - 2);
 }
 
 /** What a loop is laid on. */

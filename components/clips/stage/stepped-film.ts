@@ -3,10 +3,12 @@ import { seekTargetMs } from "../frame-table";
 import { clipVideoAddress } from "../played-clip";
 import { showFrame } from "../show-frame";
 import { FrameWindow, type FrameWindowEvents, type HeldFrame } from "./frame-window";
+import type { LoopClock } from "./held-loop";
 import { openFrames } from "./open-frames";
 import { paintHeld } from "./paint-held";
 import type { PictureSize } from "./picture-place";
-import type { Place, SteppingParts } from "./stepping";
+import type { Place } from "./place";
+import type { SteppedElement, SteppingParts } from "./stepping-parts";
 
 /** A film on its stage, and who is told of its place. */
 export interface FilmOnStage {
@@ -25,12 +27,14 @@ export interface FilmOnStage {
  */
 export class SteppedFilm implements SteppingParts {
   readonly frameTimesMs: readonly number[];
-  readonly film: FilmElement;
+  readonly film: SteppedElement;
+  readonly clock: LoopClock;
   readonly tell: (place: Place) => void;
 
   constructor(private readonly on: FilmOnStage) {
     this.frameTimesMs = on.frameTimesMs;
     this.film = new FilmElement(on.video, on.frameTimesMs);
+    this.clock = new FilmClock(on.video);
     this.tell = on.tell;
   }
 
@@ -45,7 +49,7 @@ export class SteppedFilm implements SteppingParts {
   }
 }
 
-class FilmElement {
+class FilmElement implements SteppedElement {
   constructor(
     private readonly video: HTMLVideoElement,
     private readonly timesMs: readonly number[],
@@ -61,5 +65,35 @@ class FilmElement {
 
   isSeeking(): boolean {
     return this.video.seeking;
+  }
+
+  play(): Promise<void> {
+    return this.video.play();
+  }
+
+  pause(): void {
+    this.video.pause();
+  }
+
+  isPlaying(): boolean {
+    return !this.video.paused && !this.video.ended;
+  }
+
+  hasEnded(): boolean {
+    return this.video.ended;
+  }
+}
+
+/** The redraws of the screen, and the speed that the film is set to. */
+class FilmClock implements LoopClock {
+  constructor(private readonly video: HTMLVideoElement) {}
+
+  atRedraw(act: (nowMs: number) => void): () => void {
+    const handle = requestAnimationFrame(act);
+    return () => cancelAnimationFrame(handle);
+  }
+
+  rate(): number {
+    return this.video.playbackRate;
   }
 }

@@ -1,40 +1,10 @@
 import { clampFrame } from "../frame-table";
-import type { FrameWindow, FrameWindowEvents, HeldFrame } from "./frame-window";
-import type { LoopSpan } from "./loop-span";
-
-/** Where the picture of a clip stands. Frames count from 0. */
-export interface Place {
-  /** The frame on the picture, by the word of the browser or of the decoded picture itself. */
-  frame: number;
-  /** The frame asked for; differs from `frame` while the picture follows. */
-  wanted: number;
-  /** False when the browser would not show the very frame that was asked for. */
-  isExact: boolean;
-  /** What is seen: the film, or the canvas over it. */
-  shownBy: "film" | "canvas";
-  /** Whether decoded pictures are held ready, or the film is sought one by one. */
-  source: "decoded" | "film";
-}
-
-/** As a clip is opened. */
-export const FIRST_PLACE: Place = { frame: 0, wanted: 0, isExact: true, shownBy: "film", source: "film" };
-
-/** What a {@link Stepping} drives. */
-export interface SteppingParts {
-  frameTimesMs: readonly number[];
-  /** The film's element. */
-  film: {
-    /** Puts a frame on the film's picture. @returns whether it is there */
-    seek: (frame: number, signal: AbortSignal) => Promise<boolean>;
-    /** Begins to go to a frame and does not wait. */
-    moveTo: (frame: number) => void;
-    isSeeking: () => boolean;
-  };
-  /** Opens the window of decoded pictures; null where there is none to be had. */
-  openWindow: (events: FrameWindowEvents) => Promise<FrameWindow | null>;
-  paint: (held: HeldFrame) => void;
-  tell: (place: Place) => void;
-}
+import type { FrameWindow } from "./frame-window";
+import { HeldLoop } from "./held-loop";
+import { frameInSpan, isLapOver, type LoopSpan, loopRun } from "./loop-span";
+import { FIRST_PLACE, type Place } from "./place";
+import type { SteppingParts } from "./stepping-parts";
+import { WindowKeeper } from "./window-keeper";
 
 /** Whoever pulls the scale asks for the next frame before this; the machine is theirs until then. Common practice, no source. */
 const AFTER_SEEK_MS = 60;
@@ -52,7 +22,7 @@ interface Asked {
 
 /**
  * Brings the latest frame asked for onto the picture: at once where it is held decoded, otherwise by seeking in the film,
- * one seek at a time; those asked for meanwhile are passed over.
+ * one seek at a time; those asked for meanwhile are passed over. Plays as well: the film, or a loop that is held whole.
  */
 export class Stepping {
   private place: Place;
@@ -66,12 +36,10 @@ export class Stepping {
   /** The still picture lies over the film until the first seek, whatever frame is under it. */
   private isCovered = true;
   private seek = new AbortController();
-  private window: FrameWindow | null = null;
-  /** Counts openings, so that one which comes too late is known. */
-  private opening = 0;
   private loop: LoopSpan | null = null;
+  private readonly heldLoop: HeldLoop;
+  private readonly keeper: WindowKeeper;
   private settling: ReturnType<typeof setTimeout> | undefined;
-  private windowState: "none" | "opening" | "open" | "refused" = "none";
 
   constructor(
     private readonly parts: SteppingParts,
@@ -80,6 +48,13 @@ export class Stepping {
     const frame = clampFrame(parts.frameTimesMs, startFrame);
     this.asked = { frame, whenShown: undefined };
     this.place = { ...FIRST_PLACE, wanted: frame };
+    this.heldLoop = new HeldLoop(parts.frameTimesMs, parts.clock, (due) => this.showOfLoop(due));
+    this.keeper = new WindowKeeper({
+      open: (events) => parts.openWindow(events),
+      onOpen: () => this.windowOpened(),
+      onHeld: (held) => this.pictureHeld(held),
+      onRefused: () => this.windowGone(),
+    });
   }
 
   /** The frame that the next step counts from: the one asked for last, be it drawn or not. */
@@ -95,76 +70,121 @@ export class Stepping {
 
   show(frame: number, whenShown?: () => void): void {
     const within = clampFrame(this.parts.frameTimesMs, frame);
-    this.isPlaying = false;
+    this.endPlay();
     this.asked = { frame: within, whenShown };
     if (this.showHeld()) return;
-    this.set({ wanted: within });
+    this.set({ wanted: within, isLooping: false });
     if (this.window?.isComing(within)) this.window.aim(within);
     else this.window?.rest();
     if (this.isReady) void this.follow();
   }
 
-  /** The film is about to play; it goes on from the frame on the picture, or from another. */
+  /** Plays on from the frame on the picture, or from another: a loop that is held whole from there, else the film. */
   start(from?: number): void {
+    const { film } = this.parts;
     const frame = from ?? this.aim();
+    this.heldLoop.end();
     this.asked = null;
     this.isPlaying = true;
     this.isCovered = false;
     this.seek.abort(GONE_ON);
-    this.window?.rest();
-    if (from !== undefined || this.filmFrame !== frame || this.parts.film.isSeeking())
-      this.parts.film.moveTo(frame);
+    if (this.playHeld(frame)) return;
+    if (from !== undefined || this.filmFrame !== frame || film.isSeeking()) film.moveTo(frame);
+    film.play().catch(() => this.filmStopped());
+    this.holdLoop();
   }
 
-  /** The film plays no more. */
+  /** Plays no more; what is on the picture stays. */
   stop(): void {
-    if (!this.isPlaying) return;
-    this.isPlaying = false;
+    const { isPlaying } = this;
+    this.endPlay();
+    if (!isPlaying) return;
+    this.set({ isLooping: false });
     this.settle();
+  }
+
+  /** The film has come to its end, or the browser has stopped it. */
+  filmStopped(): void {
+    const { film } = this.parts;
+    if (!this.isPlaying || this.heldLoop.isRunning() || film.isPlaying()) return;
+    if (this.loop && film.hasEnded()) this.start(this.loop.from);
+    else this.stop();
   }
 
   /** Frames that are played over and over from now on; null plays on to the end. */
   loopIn(loop: LoopSpan | null): void {
+    const { frame } = this.place;
     this.loop = loop;
+    if (this.heldLoop.isRunning()) this.start(loop ? frameInSpan(loop, frame) : frame);
+    else if (this.isPlaying && !this.playHeld(frame)) this.holdLoop();
   }
 
   /** The browser has put a picture of the film on the screen. */
   filmTold(frame: number): void {
     this.filmFrame = frame;
+    if (this.heldLoop.isRunning()) return;
     if (this.isPlaying && !this.parts.film.isSeeking()) {
-      this.set({ frame, wanted: frame, shownBy: "film" });
-      if (this.isPastLoop(frame)) this.start(this.loop?.from);
+      this.set({ frame, wanted: frame, shownBy: "film", isLooping: false });
+      if (this.loop && isLapOver(this.loop, frame, this.parts.frameTimesMs.length))
+        this.start(this.loop.from);
     } else if (this.place.shownBy === "film") this.set({ frame, ...(this.asked ? {} : { wanted: frame }) });
   }
 
-  /** Lets go of everything that is held; what is on the picture stays. */
+  /** Lets go of everything that is held; what is on the picture stays, and what plays goes on by the film. */
   letGo(): void {
-    this.opening += 1;
-    this.window?.close();
-    this.window = null;
-    if (this.windowState !== "refused") this.windowState = "none";
+    this.keeper.letGo();
+    this.windowGone();
   }
 
   /** Holds pictures again after {@link letGo}. */
   takeUp(): void {
-    if (this.isReady && !this.asked) this.settle();
+    this.keeper.takeUp();
+    if (!this.isReady || this.asked) return;
+    if (this.isPlaying) this.holdLoop();
+    else this.settle();
   }
 
   end(): void {
     this.isOver = true;
     clearTimeout(this.settling);
     this.seek.abort(GONE_ON);
+    this.heldLoop.end();
     this.letGo();
   }
 
-  /** The last frame is the end of the film: it goes back from the one before. */
-  private isPastLoop(frame: number): boolean {
-    return this.loop !== null && frame >= Math.min(this.loop.to, this.parts.frameTimesMs.length - 2);
+  private endPlay(): void {
+    this.isPlaying = false;
+    this.heldLoop.end();
+    this.parts.film.pause();
+  }
+
+  /** Plays the loop from the pictures that are held. @returns false while they are not all there */
+  private playHeld(frame: number): boolean {
+    const { loop, window } = this;
+    if (!loop || !window?.holds(loopRun(loop))) return false;
+    window.holdWhole(loopRun(loop));
+    this.heldLoop.start(loop, frame);
+    this.parts.film.pause();
+    return true;
+  }
+
+  private showOfLoop(frame: number): void {
+    const held = this.window?.at(frame);
+    if (!held) return;
+    this.parts.paint(held);
+    this.set({ frame, wanted: frame, isExact: true, shownBy: "canvas", isLooping: true });
+  }
+
+  /** A loop is held whole while the film plays it; whatever else plays has the machine to itself. */
+  private holdLoop(): void {
+    if (!this.loop) this.window?.rest();
+    else if (this.window) this.window.holdWhole(loopRun(this.loop));
+    else this.keeper.want();
   }
 
   private set(change: Partial<Place>): void {
     if (this.isOver) return;
-    const source = this.windowState === "open" ? "decoded" : "film";
+    const source = this.window ? "decoded" : "film";
     this.place = { ...this.place, source, ...change };
     this.parts.tell(this.place);
   }
@@ -178,7 +198,7 @@ export class Stepping {
     this.isCovered = false;
     this.parts.paint(held);
     this.asked = null;
-    this.set({ frame: asked.frame, wanted: asked.frame, isExact: true, shownBy: "canvas" });
+    this.set({ frame: asked.frame, wanted: asked.frame, isExact: true, shownBy: "canvas", isLooping: false });
     this.settle();
     asked.whenShown?.();
     return true;
@@ -210,35 +230,26 @@ export class Stepping {
     clearTimeout(this.settling);
     if (this.isOver || this.isPlaying || this.asked) return;
     if (this.window) this.window.aim(this.place.frame);
-    else if (this.windowState === "none") void this.openWindow();
+    else this.keeper.want();
   }
 
-  private async openWindow(): Promise<void> {
-    this.opening += 1;
-    this.windowState = "opening";
-    const { opening } = this;
-    const onFailed = () => this.refuse(opening);
-    const onHeld = (frame: number) => {
-      if (this.asked?.frame === frame) this.showHeld();
-    };
-    try {
-      const window = await this.parts.openWindow({ onHeld, onFailed });
-      if (opening !== this.opening) return window?.close();
-      if (!window) return this.refuse(opening);
-      this.window = window;
-      this.windowState = "open";
-      this.set({});
-      if (!this.isPlaying && !this.asked) window.aim(this.place.frame);
-    } catch {
-      this.refuse(opening);
-    }
-  }
-
-  /** From here on the film is sought. */
-  private refuse(opening: number): void {
-    if (opening !== this.opening) return;
-    this.window = null;
-    this.windowState = "refused";
+  private windowOpened(): void {
     this.set({});
+    if (this.isPlaying) this.holdLoop();
+    else if (!this.asked) this.window?.aim(this.place.frame);
+  }
+
+  private windowGone(): void {
+    this.set({});
+    if (this.heldLoop.isRunning()) this.start(this.place.frame);
+  }
+
+  private pictureHeld(frame: number): void {
+    if (this.asked?.frame === frame) this.showHeld();
+    else if (this.isPlaying && !this.heldLoop.isRunning()) this.playHeld(this.place.frame);
+  }
+
+  private get window(): FrameWindow | null {
+    return this.keeper.now();
   }
 }

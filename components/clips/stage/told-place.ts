@@ -1,6 +1,6 @@
 import { startTransition, useSyncExternalStore } from "react";
 import { flushSync } from "react-dom";
-import { FIRST_PLACE, type Place } from "./stepping";
+import { FIRST_PLACE, type Place } from "./place";
 
 /** A picture that takes longer than this to come is no longer waited for by the page; common practice, no source. */
 const LATE_MS = 100;

@@ -14,6 +14,8 @@ export interface WindowState {
   /** Frames of the clip. */
   count: number;
   isHeld: (frame: number) => boolean;
+  /** Frames that are to be held all together, wherever the picture stands; no more than may be held. */
+  whole?: FrameRun | null;
 }
 
 /** A second of most films, on a phone's screen a second or two of steps; common practice, no source. */
@@ -50,11 +52,12 @@ export function mostFrames(
 
 /**
  * The frames worth holding: two thirds of them in the direction of travel; near an end of the clip the other side has
- * what that end leaves over.
+ * what that end leaves over. A run that is to be held whole is all of them.
  * @example windowSpan({ playhead: 50, direction: 1, most: 30, count: 200 }) // { from: 40, to: 70 }
  */
 export function windowSpan(state: Omit<WindowState, "isHeld">): FrameRun {
-  const { playhead, direction, most, count } = state;
+  const { playhead, direction, most, count, whole } = state;
+  if (whole) return whole;
   const behind = Math.floor(most / 3);
   const wanted = direction === 1 ? playhead - behind : playhead + 1 + behind - most;
   const from = Math.max(0, Math.min(wanted, count - most));
@@ -63,12 +66,17 @@ export function windowSpan(state: Omit<WindowState, "isHeld">): FrameRun {
 
 /**
  * The frames to decode next: the one that is asked for before all, then those in the direction of travel, then those
- * behind. A decoder starts at a key frame, so a short gap far off is left until it is worth it.
+ * behind. A decoder starts at a key frame, so a short gap far off is left until it is worth it, but none
+ * in a run that is to be held whole.
  * @returns null when there is nothing worth decoding
  */
 export function nextRun(state: WindowState): FrameRun | null {
   const { playhead, direction } = state;
   const span = windowSpan(state);
+  if (state.whole) {
+    const first = firstGap({ ...state, playhead: span.from - 1 }, span, 1);
+    return first === null ? null : runFrom(state, span, first, 1);
+  }
   if (!state.isHeld(playhead)) return runFrom(state, span, playhead, direction);
   for (const way of [direction, direction === 1 ? -1 : 1] as const) {
     const gap = firstGap(state, span, way);

@@ -77,6 +77,32 @@ describe("the window of decoded pictures", () => {
     expect(window.at(150)?.frame).toBe(150);
   });
 
+  it("holds a run whole wherever the picture is, then what lies round the picture again", async () => {
+    const { window, source, held } = windowOf(30);
+    window.aim(50);
+    await quiet();
+    window.holdWhole({ from: 100, to: 130 });
+    expect(window.holds({ from: 100, to: 130 })).toBe(false);
+    await quiet();
+    expect(window.holds({ from: 100, to: 130 })).toBe(true);
+    expect(held()).toEqual(frames(100, 130));
+    expect(source.mostOpen).toBeLessThanOrEqual(31);
+    window.aim(50);
+    await quiet();
+    expect(held()).toEqual(frames(40, 70));
+  });
+
+  it("takes no run that is more than it may hold", async () => {
+    const { window, source, held } = windowOf(30);
+    window.aim(50);
+    await quiet();
+    const before = source.decoded.length;
+    window.holdWhole({ from: 100, to: 131 });
+    await quiet();
+    expect(source.decoded.length).toBe(before);
+    expect(held()).toEqual(frames(40, 70));
+  });
+
   it("rests when it is told to, keeps what it has, and goes on with the next aim", async () => {
     const { window, source, held } = windowOf(30);
     window.aim(50);

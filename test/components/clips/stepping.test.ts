@@ -1,64 +1,17 @@
 import { describe, expect, it } from "vitest";
-import { FrameWindow } from "@/components/clips/stage/frame-window";
-import { type Place, Stepping } from "@/components/clips/stage/stepping";
-import { CountingSource, quiet } from "../../helpers/counting-source";
-
-const COUNT = 100;
-
-/** A film whose seeks take a few turns, and everything that is told of where its picture stands. */
-function desk({ hasWindow = true, misses = [] as number[] } = {}) {
-  const source = new CountingSource(20);
-  const seeks: number[] = [];
-  const places: Place[] = [];
-  let seeking = false;
-  let windows = 0;
-  const stepping: Stepping = new Stepping(
-    {
-      frameTimesMs: Array.from({ length: COUNT }, (_, frame) => frame * 16),
-      film: {
-        seek: async (frame, signal) => {
-          seeks.push(frame);
-          seeking = true;
-          await quiet(5);
-          seeking = false;
-          if (signal.aborted) return false;
-          const shown = misses.includes(frame) ? frame - 1 : frame;
-          stepping.filmTold(shown);
-          return shown === frame;
-        },
-        moveTo: (frame) => seeks.push(frame),
-        isSeeking: () => seeking,
-      },
-      openWindow: async (events) => {
-        windows += 1;
-        await quiet(2);
-        return hasWindow ? new FrameWindow(source, COUNT, events) : null;
-      },
-      paint: (held) => held.paint(undefined as never),
-      tell: (place) => places.push(place),
-    },
-    0,
-  );
-  const place = () => places.at(-1);
-  return { stepping, source, seeks, places, place, windows: () => windows };
-}
-
-async function opened(options?: Parameters<typeof desk>[0]) {
-  const all = desk(options);
-  all.stepping.ready();
-  await quiet();
-  all.seeks.length = 0;
-  return all;
-}
+import { quiet } from "../../helpers/counting-source";
+import { COUNT, opened, steppingDesk } from "../../helpers/stepping-desk";
 
 describe("stepping through a clip", () => {
   it("seeks in the film first, then holds pictures ready", async () => {
-    const { stepping, seeks, place } = desk();
+    const { stepping, seeks, place } = steppingDesk();
     stepping.ready();
     await quiet(6);
     expect(seeks).toEqual([0]);
     await quiet();
-    expect(place()).toEqual({ frame: 0, wanted: 0, isExact: true, shownBy: "film", source: "decoded" });
+    expect(place()).toEqual({
+      ...{ frame: 0, wanted: 0, isExact: true, shownBy: "film", source: "decoded", isLooping: false },
+    });
   });
 
   it("shows a frame that is held at once, without a seek", async () => {
@@ -201,7 +154,7 @@ describe("letting go", () => {
   });
 
   it("closes every picture at the end, one that opens too late as well, and tells no more", async () => {
-    const { stepping, source, places } = desk();
+    const { stepping, source, places } = steppingDesk();
     stepping.ready();
     await quiet(7);
     stepping.end();

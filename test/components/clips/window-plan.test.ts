@@ -39,6 +39,11 @@ describe("the frames worth holding", () => {
     ["at the start, all lie ahead", { playhead: 0 }, { from: 0, to: 30 }],
     ["at the end, all lie behind", { playhead: 199 }, { from: 170, to: 200 }],
     ["a short clip is held whole", { count: 12, playhead: 5 }, { from: 0, to: 12 }],
+    [
+      "a run that is to be held whole is all",
+      { playhead: 5, whole: { from: 60, to: 80 } },
+      { from: 60, to: 80 },
+    ],
   ])("%s", (_name, change, span) => {
     expect(windowSpan(state(change))).toEqual(span);
   });
@@ -70,6 +75,17 @@ describe("what is decoded next", () => {
     ["the picture is held: what follows it", held([40, 52]), { from: 52, to: 70 }],
     ["what follows is held: what lies behind", held([50, 70]), { from: 40, to: 50 }],
     ["one is missing next door", held([40, 51], [52, 70]), { from: 51, to: 52 }],
+    ["a run is to be held whole: from its first", { whole: { from: 60, to: 80 } }, { from: 60, to: 80 }],
+    [
+      "a run is to be held whole, part of it is",
+      { playhead: 75, whole: { from: 60, to: 80 }, ...held([60, 63], [70, 78]) },
+      { from: 63, to: 70 },
+    ],
+    [
+      "one far off is missing of a run that is to be held whole",
+      { playhead: 5, whole: { from: 60, to: 80 }, ...held([60, 79]) },
+      { from: 79, to: 80 },
+    ],
     ["the clip's end is missing", { playhead: 180, ...held([170, 199]) }, { from: 199, to: 200 }],
   ])("%s", (_name, change, run) => {
     expect(nextRun(state(change))).toEqual(run);
@@ -77,6 +93,10 @@ describe("what is decoded next", () => {
 
   it("leaves a few frames at the far end of the window until they are worth a start of the decoder", () => {
     expect(nextRun(state(held([40, 66])))).toBeNull();
+  });
+
+  it("gives nothing once a run that is to be held whole is", () => {
+    expect(nextRun(state({ playhead: 5, whole: { from: 60, to: 80 }, ...held([60, 80]) }))).toBeNull();
   });
 
   it("gives nothing when all that is worth it is held", () => {
