@@ -1,3 +1,5 @@
+import { seededDraws, shuffledBy } from "@/server/domain/statistics/seeded-draws";
+
 /** A generator of numbers that look random and are always the same for one seed. */
 export interface Random {
   /** From 0 up to, not including, 1. */
@@ -15,18 +17,9 @@ export interface Random {
   fork: (label: string) => Random;
 }
 
-/**
- * A generator for a seed. Method: the text is hashed to 32 bits (FNV-1a), which start a mulberry32 sequence; fit for
- * inventing things, not for secrets.
- */
+/** A generator for a seed: see {@link seededDraws}. */
 export function seededRandom(seed: string): Random {
-  let state = hashOf(seed);
-  const next = () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296;
-  };
+  const next = seededDraws(seed);
   const int = (min: number, max: number) => min + Math.floor(next() * (max - min + 1));
   return {
     next,
@@ -38,19 +31,7 @@ export function seededRandom(seed: string): Random {
       if (value === undefined) throw new RangeError("There is nothing to pick from.");
       return value;
     },
-    shuffled: (values) =>
-      values
-        .map((value) => ({ value, place: next() }))
-        .sort((a, b) => a.place - b.place)
-        .map(({ value }) => value),
+    shuffled: (values) => shuffledBy(next, values),
     fork: (label) => seededRandom(`${seed}/${label}`),
   };
-}
-
-function hashOf(text: string): number {
-  let hash = 0x811c9dc5;
-  for (let index = 0; index < text.length; index += 1) {
-    hash = Math.imul(hash ^ text.charCodeAt(index), 0x01000193);
-  }
-  return hash >>> 0;
 }

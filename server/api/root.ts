@@ -1,5 +1,6 @@
 import { academyRouter } from "./routers/academy";
 import { accountRouter } from "./routers/account";
+import { agreementRouter } from "./routers/agreement";
 import { armsRouter } from "./routers/arms";
 import { athletesRouter } from "./routers/athletes";
 import { calendarRouter } from "./routers/calendar";
@@ -44,6 +45,7 @@ export const appRouter = router({
   seasonReports: seasonReportsRouter,
   reviews: reviewsRouter,
   measurements: measurementsRouter,
+  agreement: agreementRouter,
   reviewTemplates: reviewTemplatesRouter,
   practice: practiceRouter,
   people: peopleRouter,

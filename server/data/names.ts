@@ -8,7 +8,8 @@ export interface Name {
   familyName: string;
 }
 
-const NAMELESS: Name = { givenName: "", familyName: "" };
+/** Somebody whose name is not on record any more. */
+export const NAMELESS: Name = { givenName: "", familyName: "" };
 
 /** The names of persons by their ids; unknown ids are left out. */
 export async function namesOf(db: Db, personIds: readonly string[]): Promise<Map<string, Name>> {

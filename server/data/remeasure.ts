@@ -3,11 +3,12 @@ import type { Db } from "@/db/client";
 import { clip } from "@/db/schema/clips";
 import { measurement, remeasureRequest } from "@/db/schema/mechanics";
 import { athlete, person } from "@/db/schema/people";
-import type { AthleteScope } from "@/server/domain/access/relation";
+import type { Actor, AthleteScope } from "@/server/domain/access/relation";
+import { mayWithdraw } from "@/server/domain/mechanics/measure-again";
 import { fullName } from "@/server/domain/people/person";
 import { athleteScope } from "./access";
 import { findMeasurement } from "./measurements";
-import { namesOf } from "./names";
+import { NAMELESS, namesOf } from "./names";
 import { newId } from "./new-id";
 
 /** A frame that is to be measured a second time, as it is kept. */
@@ -52,11 +53,11 @@ export async function askRemeasure(tx: Db, asking: Asking): Promise<void> {
   await tx.insert(remeasureRequest).values({ ...asking, id: newId("rmr") });
 }
 
-/** Notes that a request was answered. @returns false when somebody had answered it before */
+/** Notes that a request was answered, or without a measurement that it was withdrawn. @returns false when it was over */
 export async function finishRemeasure(
   tx: Db,
   requestId: string,
-  done: { doneAtMs: number; doneMeasurementId: string },
+  done: { doneAtMs: number; doneMeasurementId: string | null },
 ): Promise<boolean> {
   const rows = await tx
     .update(remeasureRequest)
@@ -73,8 +74,17 @@ const MAX_LATEST = 30;
 /** Only what is still filmed can be measured again. */
 const isFilmed = inArray(clip.state, ["ready", "drawing"]);
 
-/** The requests that a coach may answer, the oldest first: their own and those for whoever comes first. */
-export async function waitingRemeasures(db: Db, personId: string) {
+/**
+ * The open requests that a person may answer or withdraw, the oldest first: those asked of them, those for whoever comes
+ * first, those they asked for; an admin's are all.
+ */
+export async function waitingRemeasures(db: Db, actor: Pick<Actor, "personId" | "roles">) {
+  const { personId, roles } = actor;
+  const theirs = or(
+    isNull(remeasureRequest.forPersonId),
+    eq(remeasureRequest.forPersonId, personId),
+    eq(remeasureRequest.askedByPersonId, personId),
+  );
   const rows = await db
     .select({
       requestId: remeasureRequest.id,
@@ -82,6 +92,7 @@ export async function waitingRemeasures(db: Db, personId: string) {
       view: measurement.view,
       frame: measurement.frame,
       forPersonId: remeasureRequest.forPersonId,
+      askedByPersonId: remeasureRequest.askedByPersonId,
       givenName: person.givenName,
       familyName: person.familyName,
     })
@@ -90,18 +101,19 @@ export async function waitingRemeasures(db: Db, personId: string) {
     .innerJoin(clip, eq(clip.id, measurement.clipId))
     .innerJoin(athlete, eq(athlete.id, remeasureRequest.athleteId))
     .innerJoin(person, eq(person.id, athlete.personId))
-    .where(
-      and(
-        ...[isNull(remeasureRequest.doneAtMs), isFilmed],
-        or(isNull(remeasureRequest.forPersonId), eq(remeasureRequest.forPersonId, personId)),
-      ),
-    )
+    .where(and(isNull(remeasureRequest.doneAtMs), isFilmed, roles.includes("admin") ? undefined : theirs))
     .orderBy(asc(remeasureRequest.askedAtMs), asc(remeasureRequest.id))
     .limit(MAX_WAITING);
-  return rows.map(({ forPersonId, givenName, familyName, ...row }) => ({
+  const asked = await namesOf(
+    db,
+    rows.flatMap(({ forPersonId }) => (forPersonId === null ? [] : [forPersonId])),
+  );
+  return rows.map(({ forPersonId, askedByPersonId, givenName, familyName, ...row }) => ({
     ...row,
     athleteName: fullName({ givenName, familyName }),
-    isForMe: forPersonId !== null,
+    isForMe: forPersonId === personId,
+    askedOf: forPersonId === null ? null : fullName(asked.get(forPersonId) ?? NAMELESS),
+    mayWithdraw: mayWithdraw({ askedByPersonId }, actor),
   }));
 }
 
@@ -134,7 +146,7 @@ export async function latestMeasurements(db: Db) {
   );
   return rows.map(({ givenName, familyName, times, asked, coachPersonId, ...row }) => ({
     ...row,
-    coachName: fullName(coaches.get(coachPersonId) ?? { givenName: "", familyName: "" }),
+    coachName: fullName(coaches.get(coachPersonId) ?? NAMELESS),
     athleteName: fullName({ givenName, familyName }),
     timesAgain: times,
     isAsked: asked > 0,

@@ -29,7 +29,7 @@ beforeAll(async () => {
 /** A caller for whom the plain example would be in order, so that only the fault can be what is refused. */
 function callerFor(action: string): string {
   const isFamily = ["consent.decide", "practice.tick", "pain.clear", "clip.send"].includes(action);
-  const isAdmin = /^(people|ledger|academy|notices|audit)\./.test(action);
+  const isAdmin = /^(people|ledger|academy|notices|audit|agreement\.manage)\b/.test(action);
   if (isFamily) return WHO.guardian;
   return isAdmin ? WHO.admin : WHO.coach;
 }

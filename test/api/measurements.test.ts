@@ -31,16 +31,18 @@ async function asked(forPersonId: string | null = null, of = measurementId): Pro
 }
 
 describe("asking for a second measure", () => {
-  it("puts the frame on the list of the coach it is asked of, and of nobody else", async () => {
+  it("puts the frame on the list of the coach it is asked of, and of who asked, who can take it back", async () => {
     const requestId = await asked(WHO.otherCoach);
     const theirs = await (await academy.as(WHO.otherCoach)).measurements.again({});
     expect(theirs.waiting).toEqual([
       {
         ...{ requestId, kind: "front_knee_flexion", view: "open_side", frame: 108, isForMe: true },
+        ...{ askedOf: expect.stringMatching(/\S/), mayWithdraw: false },
         athleteName: expect.stringContaining("Kit"),
       },
     ]);
-    expect((await (await coach()).measurements.again({})).waiting).toEqual([]);
+    const own = await (await coach()).measurements.again({});
+    expect(own.waiting).toMatchObject([{ requestId, isForMe: false, mayWithdraw: true }]);
     expect(theirs.latest.find((row) => row.id === measurementId)).toMatchObject({
       isAsked: true,
       timesAgain: 0,

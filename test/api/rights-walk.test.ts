@@ -29,8 +29,11 @@ const CALLERS = [
   WHO.teen.personId,
   WHO.adult.personId,
 ] as const;
-/** Procedures that turn away some whom the table lets in, each with a test of its own: a clip that waits is its sender's. */
-const NARROWER = ["clips.discard"];
+/**
+ * Procedures that turn away some whom the table lets in, each with a test of its own: a clip that waits is its sender's, a
+ * request for a second measure is taken back by who asked, or an admin.
+ */
+const NARROWER = ["clips.discard", "measurements.withdraw"];
 const SUBJECTS = ["child", "teen", "adult", "stranger"] as const;
 
 let academy: TestAcademy;

@@ -12,6 +12,9 @@ export interface AthleteRecord {
   /** A measure of the sent review, and a request to take it again. */
   measurement: string;
   remeasureRequest: string;
+  /** An open blind set of one frame of the sent review's clip, to be judged. */
+  blindSet: string;
+  blindItem: string;
   bookedSession: string;
   loggedSession: string;
   runningSession: string;

@@ -10,7 +10,7 @@ import { hashOfToken } from "@/server/auth/link-token";
 import { instantOf } from "@/server/domain/time/calendar-day";
 import { makeAcademy, type TestAcademy, WHO, ZONE } from "./academy";
 import type { AthleteRecord } from "./athlete-record";
-import { fillCorrections, fillMeasures, fillRounds } from "./busy-rounds";
+import { fillBlindSet, fillCorrections, fillMeasures, fillRounds } from "./busy-rounds";
 import { keepOwnBook } from "./own-book";
 import { keepOwnTemplate } from "./own-template";
 import { ownersOf } from "./owners";
@@ -55,6 +55,7 @@ async function fill(
   await fillRounds(academy, record, ownersOf(record.athleteId));
   await fillCorrections(academy, record, ownersOf(record.athleteId).coach);
   await fillMeasures(academy, record, ownersOf(record.athleteId).coach);
+  await fillBlindSet(academy, record);
   await fillSessions(academy, record, place);
   await fillThrows(academy, record);
   await fillReports(academy, record);
@@ -82,6 +83,8 @@ function recordOf(who: { athleteId: string; personId: string }): AthleteRecord {
     answeredCorrection: `cor_answered_${short}`,
     measurement: `msr_sent_${short}`,
     remeasureRequest: `rmr_${short}`,
+    blindSet: `bls_${short}`,
+    blindItem: `bli_${short}`,
     bookedSession: `ses_booked_${short}`,
     loggedSession: `ses_logged_${short}`,
     runningSession: `ses_running_${short}`,

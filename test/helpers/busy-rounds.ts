@@ -1,6 +1,6 @@
 import { clip } from "@/db/schema/clips";
 import { correction, correctionEvent } from "@/db/schema/corrections";
-import { drawnMark, measurement, remeasureRequest } from "@/db/schema/mechanics";
+import { blindItem, blindSet, drawnMark, measurement, remeasureRequest } from "@/db/schema/mechanics";
 import { remark } from "@/db/schema/people";
 import { review } from "@/db/schema/reviews";
 import { round, roundEvent } from "@/db/schema/rounds";
@@ -154,5 +154,18 @@ export async function fillMeasures({ db, clock }: TestAcademy, record: AthleteRe
     remarkId,
     points: JSON.stringify(points),
     position: 0,
+  });
+}
+
+/** An open blind set of one frame of the sent review's clip. */
+export async function fillBlindSet({ db, clock }: TestAcademy, record: AthleteRecord) {
+  await db.insert(blindSet).values({
+    ...{ id: record.blindSet, name: "Front knee", madeByPersonId: WHO.admin },
+    madeAtMs: clock.ms - 2 * HOUR,
+  });
+  await db.insert(blindItem).values({
+    ...{ id: record.blindItem, setId: record.blindSet, position: 0, athleteId: record.athleteId },
+    ...{ checkpointId: "front-knee-bent", clipId: record.clips.sent, frame: 108 },
+    ...{ view: "open_side", kind: "judgement" },
   });
 }

@@ -102,6 +102,8 @@ const SUBJECT_KEYS = [
   "entryId",
   "measurementId",
   "requestId",
+  "setId",
+  "itemId",
   "outingId",
   "sessionId",
 ];

@@ -55,6 +55,17 @@ export const ROUND_INPUTS: Record<string, ExampleInput> = {
     measurementId: record.measurement,
     forPersonId: WHO.otherCoach,
   }),
+  "measurements.withdraw": (record) => ({ requestId: record.remeasureRequest }),
+  "agreement.sets": () => ({}),
+  "agreement.pool": () => ({}),
+  "agreement.draw": () => ({
+    ...{ name: "Front knee", way: "judge", view: "open_side" },
+    ...{ checkpointIds: ["front-knee-bent"], frames: 5 },
+  }),
+  "agreement.set": (record) => ({ setId: record.blindSet }),
+  "agreement.close": (record) => ({ setId: record.blindSet }),
+  "agreement.next": (record) => ({ setId: record.blindSet }),
+  "agreement.rate": (record) => ({ itemId: record.blindItem, answer: { kind: "judged", score: 2 } }),
   "measurements.blind": (record) => ({ requestId: record.remeasureRequest }),
   "measurements.measureAgain": (record) => ({
     requestId: record.remeasureRequest,

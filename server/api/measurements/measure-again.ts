@@ -5,18 +5,15 @@ import { playableClips } from "@/server/data/round-clips";
 import { athleteCard } from "@/server/data/season";
 import { drawingProgress } from "@/server/data/today";
 import { Refusal } from "@/server/domain/errors/refusal";
-import { framesOf, repeatedOn } from "@/server/domain/mechanics/measure-again";
+import { framesOf } from "@/server/domain/mechanics/measure-again";
 import { fullName } from "@/server/domain/people/person";
-import type { Place } from "@/server/domain/reviews/draft";
-import { measuresMissing, measuresToSend } from "@/server/domain/reviews/measures-to-send";
 import type { Scope } from "../context";
 import type { BlindView } from "./shapes";
+import { type PlacedPoints, valueOfPoints } from "./value-of-points";
 
 /** A coach's second measure: its points in the order asked for, on the frames of the first. */
-export interface SecondMeasure {
+export interface SecondMeasure extends PlacedPoints {
   requestId: string;
-  points: readonly Place[];
-  untilFrame: number | null;
 }
 
 /** A frame to be measured blind: neither its points nor their value leave the server. */
@@ -39,17 +36,11 @@ export async function measureAgain(scope: Scope, second: SecondMeasure) {
   const { db, actor, athlete, today, nowMs } = scope;
   const { first, clip } = await requestInHand(scope, second.requestId);
   const { throws } = await athleteCard(db, athlete.athleteId);
-  const taken = repeatedOn(first, second);
-  const facts = { throws, clips: [clip] };
-  const [why] =
-    taken === null ? ["Place every point."] : measuresMissing({ measures: [taken], marks: [] }, facts);
-  if (taken === null || why !== undefined) throw new Refusal({ reason: "measure_invalid", why: why ?? "" });
+  const measure = valueOfPoints(first, second, { throws, clip });
   const measuring = {
     ...{ athleteId: athlete.athleteId, reviewId: null, repeatOfId: first.id },
     ...{ coachPersonId: actor.personId, measuredOn: today, atMs: nowMs },
   };
-  const [measure] = measuresToSend({ measures: [taken] }, facts);
-  if (!measure) throw new Error("A second measure without a value.");
   const [doneMeasurementId = ""] = await keepMeasurements(db, measuring, [measure]);
   const isFirst = await finishRemeasure(db, second.requestId, { doneAtMs: nowMs, doneMeasurementId });
   if (!isFirst) throw new Refusal({ reason: "changed_meanwhile" });

@@ -14,7 +14,16 @@ const measured = {
 export const againShape = z.strictObject({
   /** Only a coach measures. */
   isCoach: z.boolean(),
-  waiting: z.array(z.strictObject({ ...measured, requestId: z.string(), isForMe: z.boolean() })),
+  waiting: z.array(
+    z.strictObject({
+      ...measured,
+      requestId: z.string(),
+      isForMe: z.boolean(),
+      /** The coach it is asked of; null for whoever comes first. */
+      askedOf: z.string().nullable(),
+      mayWithdraw: z.boolean(),
+    }),
+  ),
   latest: z.array(
     z.strictObject({
       ...measured,
@@ -32,18 +41,20 @@ export const againShape = z.strictObject({
 /** What waits to be measured a second time. */
 export type AgainView = z.output<typeof againShape>;
 
+/** The frames the points of a measure lie on, so that all measures are of the same pictures. */
+export const framesShape = z.strictObject({
+  here: z.number(),
+  standing: z.number().optional(),
+  before: z.number().optional(),
+});
+
 /** A frame as it was measured, without its points and without what they were worth. */
 export const blindShape = z.strictObject({
   requestId: z.string(),
   ...measured,
   clip: clipShape,
   drawing: z.strictObject({ ready: z.int(), drawing: z.int() }),
-  /** The frames its points lie on, so that both measures are of the same pictures. */
-  frames: z.strictObject({
-    here: z.number(),
-    standing: z.number().optional(),
-    before: z.number().optional(),
-  }),
+  frames: framesShape,
 });
 /** A frame that is measured a second time. */
 export type BlindView = z.output<typeof blindShape>;

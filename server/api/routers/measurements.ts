@@ -2,6 +2,8 @@ import { z } from "zod";
 import { repeatedMeasures } from "@/server/data/measurements";
 import {
   askRemeasure,
+  findRemeasure,
+  finishRemeasure,
   latestMeasurements,
   measurementScope,
   remeasureScope,
@@ -9,24 +11,18 @@ import {
 } from "@/server/data/remeasure";
 import { coachesNow } from "@/server/data/round-queue";
 import { Refusal } from "@/server/domain/errors/refusal";
+import { mayWithdraw } from "@/server/domain/mechanics/measure-again";
 import { measureErrors } from "@/server/domain/mechanics/measure-error";
-import { MEASURES } from "@/server/domain/mechanics/measure-kind";
-import { DRAFT_LIMITS, placeSchema } from "@/server/domain/reviews/draft";
 import { DONE, done } from "../done";
 import { loadBlind, measureAgain } from "../measurements/measure-again";
+import { placedInput } from "../measurements/points-input";
 import { againShape, answeredShape, blindShape } from "../measurements/shapes";
+import { noteAct } from "../note-act";
 import { command, query } from "../procedures";
 import { idInput } from "../reviews/shapes";
 import { router } from "../trpc";
 
 const requestInput = z.strictObject({ requestId: idInput });
-
-/** As many points as some kind asks for; whether they are as many as this one does is told in words. */
-const COUNTS = new Set(Object.values(MEASURES).map(({ points }) => points.length));
-const pointsInput = z
-  .array(placeSchema)
-  .max(Math.max(...COUNTS))
-  .refine((points) => COUNTS.has(points.length));
 
 export const measurementsRouter = router({
   /** What waits to be measured a second time, what could be, and how sure measures are. For staff. */
@@ -36,7 +32,7 @@ export const measurementsRouter = router({
     output: againShape,
     run: async ({ db, actor }) => ({
       isCoach: actor.roles.includes("coach"),
-      waiting: await waitingRemeasures(db, actor.personId),
+      waiting: await waitingRemeasures(db, actor),
       latest: await latestMeasurements(db),
       coaches: await coachesNow(db),
       measureErrors: measureErrors(await repeatedMeasures(db)),
@@ -59,6 +55,23 @@ export const measurementsRouter = router({
     },
   }),
 
+  /** Takes a request back: who asked for it, or an admin. What was measured before stays. */
+  withdraw: command({
+    action: "remeasure.withdraw",
+    input: requestInput,
+    output: done,
+    athlete: (db, { requestId }) => remeasureScope(db, requestId),
+    async run(scope, { requestId }) {
+      const { db, actor, nowMs } = scope;
+      const request = await findRemeasure(db, requestId);
+      if (!request || !mayWithdraw(request, actor)) throw new Refusal({ reason: "not_found" });
+      const isFirst = await finishRemeasure(db, requestId, { doneAtMs: nowMs, doneMeasurementId: null });
+      if (!isFirst) throw new Refusal({ reason: "changed_meanwhile" });
+      await noteAct(scope, "remeasure.withdrawn", requestId, { askedByPersonId: request.askedByPersonId });
+      return DONE;
+    },
+  }),
+
   /** A frame to be measured a second time, without its points and without what they were worth. */
   blind: query({
     action: "review.write",
@@ -71,10 +84,7 @@ export const measurementsRouter = router({
   /** Keeps a second measure, and tells both values. */
   measureAgain: command({
     action: "review.write",
-    input: requestInput.extend({
-      points: pointsInput,
-      untilFrame: z.int().min(0).max(DRAFT_LIMITS.frame).nullable(),
-    }),
+    input: requestInput.extend(placedInput),
     output: answeredShape,
     athlete: (db, { requestId }) => remeasureScope(db, requestId),
     run: measureAgain,

@@ -39,6 +39,10 @@ export const RIGHTS = {
   "review.room": STAFF,
   "review.write": COACHES,
   "review.read": [...FAMILY, ...STAFF],
+  "remeasure.withdraw": STAFF,
+  "agreement.view": ACADEMY_STAFF,
+  "agreement.manage": ["admin"],
+  "agreement.rate": COACHES,
   "practice.tick": FAMILY,
   "correction.retire": COACHES,
 

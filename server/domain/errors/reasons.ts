@@ -43,6 +43,10 @@ export interface RefusalFacts {
   corrections_full: { open: number; max: number };
   draft_incomplete: { missing: readonly string[] };
   measure_invalid: { why: string };
+  /** A blind set cannot be drawn: that many frames are not there. */
+  too_few_frames: { asked: number; there: number };
+  blind_set_closed: object;
+  rated_before: object;
   practice_day_invalid: { why: string };
   frame_outside_clip: { frame: number; frameCount: number };
 

@@ -86,6 +86,12 @@ const SENTENCES: Sentences = {
     `${facts.open} corrections are open and ${facts.max} is the most at a time. The review is still a draft. Hold or retire one first, or leave one out.`,
   draft_incomplete: (facts) => `Not sent yet: ${facts.missing.join("; ")}. The draft is kept.`,
   measure_invalid: (facts) => `${facts.why} Nothing was saved.`,
+  too_few_frames: (facts) =>
+    `${facts.asked} frames were asked for and ${facts.there} are there to draw from. No set was drawn. Ask for fewer, from 5 on, or choose more checkpoints.`,
+  blind_set_closed: () =>
+    "This set is closed: nobody rates in it any more. Nothing was changed; what was rated before counts. Its figures stand under Academy, Coach agreement.",
+  rated_before: () =>
+    "You have rated this frame already, and a second look is not blind to the first. Nothing was changed: the first answer counts. Go on to the next frame.",
   practice_day_invalid: (facts) => `${facts.why} Nothing was changed.`,
   frame_outside_clip: (facts) =>
     `Frame ${facts.frame} is not in this clip of ${facts.frameCount} frames. Nothing was saved. Mark it again.`,

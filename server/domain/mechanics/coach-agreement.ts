@@ -110,7 +110,11 @@ function figureInWords({
   return `${rounded(figure)}${interval}`;
 }
 
-function tooFewWords(coaches: number, items: number): string {
+/**
+ * Why nothing is told of how coaches agree.
+ * @example tooFewWords(1, 12) // "too few coaches (1 of at least 2)"
+ */
+export function tooFewWords(coaches: number, items: number): string {
   return coaches < 2
     ? `too few coaches (${coaches} of at least 2)`
     : `too few observations (${items} of at least ${FEWEST_ITEMS})`;

@@ -1,3 +1,4 @@
+import type { Actor } from "@/server/domain/access/relation";
 import type { Place } from "./angles";
 import { MEASURES, type MeasureKind, type PointFrame } from "./measure-kind";
 import type { TakenMeasure } from "./measure-refusal";
@@ -50,4 +51,12 @@ export interface RepeatedMeasure {
   frame: number;
   untilFrame: number | null;
   points: (Place & { frame: number })[];
+}
+
+/** Whether a person may take back a request for a second measure: who asked for it, or an admin. */
+export function mayWithdraw(
+  { askedByPersonId }: { askedByPersonId: string },
+  { personId, roles }: Pick<Actor, "personId" | "roles">,
+): boolean {
+  return askedByPersonId === personId || roles.includes("admin");
 }

@@ -1,5 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { type FirstMeasure, framesOf, repeatedOn } from "@/server/domain/mechanics/measure-again";
+import {
+  type FirstMeasure,
+  framesOf,
+  mayWithdraw,
+  repeatedOn,
+} from "@/server/domain/mechanics/measure-again";
 import { finish, knee, spread } from "../../helpers/measures";
 
 const first = (changes: Partial<FirstMeasure> = {}): FirstMeasure => ({ ...knee(), ...changes });
@@ -33,5 +38,18 @@ describe("a measure taken a second time", () => {
 
   it("is none without all its points", () => {
     expect(repeatedOn(first(), { points: anew.slice(1), untilFrame: null })).toBeNull();
+  });
+});
+
+describe("a request for a second measure", () => {
+  const request = { askedByPersonId: "ada" };
+
+  it.each([
+    ["who asked", "ada", ["coach"], true],
+    ["another coach", "ben", ["coach"], false],
+    ["an admin", "ben", ["admin"], true],
+    ["nobody of the staff", "ben", [], false],
+  ] as const)("is taken back by %s: %s", (_, personId, roles, may) => {
+    expect(mayWithdraw(request, { personId, roles })).toBe(may);
   });
 });
