@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { joinClasses } from "../ui/join-classes";
 import { SkipLink } from "../ui/skip-link";
 import header from "./header.module.css";
 import styles from "./shell.module.css";
@@ -11,13 +12,15 @@ export interface PlainShellProps {
   homeHref: string;
   theme: Theme;
   footer?: ReactNode;
+  /** As wide as a page to read, for more than a form. */
+  isWide?: boolean;
   children: ReactNode;
 }
 
 /** Around what is seen before signing in: the name, one narrow column, nothing else. */
-export function PlainShell({ homeHref, theme, footer, children }: PlainShellProps) {
+export function PlainShell({ homeHref, theme, footer, isWide, children }: PlainShellProps) {
   return (
-    <div className={`${styles.shell} ${styles.plain}`}>
+    <div className={joinClasses(styles.shell, isWide ? styles.reading : styles.plain)}>
       <SkipLink />
       <header className={styles.header} data-print="no">
         <div className={styles.bar}>

@@ -16,7 +16,7 @@ function familyScreens(athleteId: string): string[] {
   const home = `/family/${athleteId}`;
   const rounds = oneOfEachState("round", athleteId).map((id) => `${home}/rounds/${id}`);
   const sessions = oneOfEachState("session", athleteId).map((id) => `${home}/sessions/${id}`);
-  const pages = ["", "/send", "/rounds", "/times", "/throws", "/season", "/consent"].map(
+  const pages = ["", "/send", "/rounds", "/times", "/throws", "/season", "/report", "/consent"].map(
     (page) => home + page,
   );
   return [...pages, ...rounds, ...sessions];
@@ -62,6 +62,7 @@ function coachScreens(): string[] {
     "/arms",
     `/athletes/${athleteId}`,
     `/athletes/${athleteId}/throws`,
+    `/athletes/${athleteId}/report`,
     "/calendar",
     "/calendar?view=week",
     ...sessions.map((id) => `/calendar/${id}`),
@@ -153,6 +154,7 @@ test.describe("each screen has one question and a title, fits its width and pass
       "/forgot",
       "/without-signal",
       "/join/a-link-that-was-used",
+      "/season/a-link-that-was-ended",
       "/nowhere",
     ]) {
       await lookAt(screens, address);

@@ -8,7 +8,7 @@ import {
 } from "@/server/domain/mechanics/athlete-evidence";
 import { errorsOfSeries } from "@/server/domain/mechanics/series-error";
 import { statedDirection } from "@/server/domain/mechanics/wanted-direction";
-import { dayOf } from "@/server/domain/time/calendar-day";
+import { type CalendarDay, dayOf } from "@/server/domain/time/calendar-day";
 import type { Scope } from "../context";
 
 /** The evidence of the athlete in hand, beside the records it was made of. */
@@ -17,11 +17,22 @@ export interface LoadedEvidence extends AthleteEvidence {
   checkpoints: Awaited<ReturnType<typeof listCheckpoints>>;
 }
 
-/** Reads all that was judged and measured of the athlete in hand, and tells what it carries. */
-export async function loadEvidence({ db, athlete }: Scope): Promise<LoadedEvidence> {
+/** What is told of a season: what was seen until its last day, since the corrections that were worked on in it. */
+export interface EvidenceWithin {
+  untilOn: CalendarDay;
+  correctionIds: ReadonlySet<string>;
+}
+
+/** Reads all that was judged and measured of the athlete in hand, or of one season, and tells what it carries. */
+export async function loadEvidence(
+  { db, athlete }: Pick<Scope, "db" | "athlete">,
+  within?: EvidenceWithin,
+): Promise<LoadedEvidence> {
+  const isKnown = (day: CalendarDay) => within === undefined || day <= within.untilOn;
+  const given = await correctionsOf(db, athlete.athleteId);
   const [observations, corrections, checkpoints, repeats] = [
-    await observationsOf(db, athlete.athleteId),
-    await correctionsOf(db, athlete.athleteId),
+    (await observationsOf(db, athlete.athleteId)).filter(({ day }) => isKnown(day)),
+    given.filter(({ givenAtMs }) => isKnown(dayOf(givenAtMs, athlete.zone))),
     await listCheckpoints(db),
     await dayRepeats(db),
   ];
@@ -38,6 +49,7 @@ export async function loadEvidence({ db, athlete }: Scope): Promise<LoadedEviden
     ),
     wantedOf: (checkpointId) => wantedBy.get(checkpointId) ?? null,
     errorOf: errorsOfSeries(repeats),
+    ...(within ? { isAskedFor: (id) => within.correctionIds.has(id) } : {}),
   });
   return { ...evidence, corrections, checkpoints };
 }

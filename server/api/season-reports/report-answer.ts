@@ -16,6 +16,7 @@ import { sessionsAttended } from "@/server/domain/season-reports/sessions-attend
 import { workedOn } from "@/server/domain/season-reports/worked-on";
 import { type CalendarDay, dayOf, instantOf } from "@/server/domain/time/calendar-day";
 import { weekOfThrows } from "../throwing-view";
+import { changesFor, seasonChanges } from "./season-changes";
 
 const day = z.string();
 
@@ -39,6 +40,7 @@ export const reportAnswer = z.strictObject({
       practiceDays: z.int(),
     }),
   ),
+  changes: seasonChanges,
   throwing: z.strictObject({
     weeks: z.array(weekOfThrows),
     months: z.array(
@@ -75,10 +77,17 @@ export async function reportFor(
   const written = (await writtenReportsOf(db, athleteId)).find(
     ({ fromOn, toOn }) => fromOn === span.fromOn && toOn === span.toOn,
   );
+  const worked = workedOn(await correctionsOf(db, athleteId), span, zone);
   return {
     academyName: (await findSettings(db))?.name ?? "",
     ...{ fromOn: span.fromOn, toOn: span.toOn, asOf },
-    workedOn: workedOn(await correctionsOf(db, athleteId), span, zone),
+    workedOn: worked,
+    changes: await changesFor(
+      db,
+      athlete,
+      span,
+      worked.map(({ id }) => id),
+    ),
     throwing: seasonThrowing(await throwLog(db, athleteId, FIRST_DAY), span, asOf),
     sessions: sessionsAttended(await startedSessions(db, athlete, span, nowMs)),
     focus: written?.focus

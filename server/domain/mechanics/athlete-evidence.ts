@@ -23,6 +23,8 @@ export interface AthleteRecord {
   /** Which way the measure of a checkpoint is better; null where nobody said. */
   wantedOf: (checkpointId: string) => StatedDirection | null;
   errorOf: ErrorOfSeries;
+  /** Of which corrections a change is told, as of one season; by default of all. */
+  isAskedFor?: (correctionId: string) => boolean;
 }
 
 /** One series and what may be said of it. */
@@ -53,16 +55,20 @@ export interface AthleteEvidence {
  */
 export function athleteEvidence(record: AthleteRecord): AthleteEvidence {
   const all = seriesOf(record.observations);
+  const { isAskedFor = () => true } = record;
   const looked = all.flatMap((series, at) =>
-    correctionsAt(record, series).map((correction, of, ofSeries) => ({
-      id: `${at} ${correction.id}`,
-      since: sinceCorrection(
-        { kind: series.kind, days: daysOf(series, ofSeries[of - 1]?.givenOn, ofSeries[of + 1]?.givenOn) },
-        correction,
-        wantedDirection(series.kind, correction.wanted, record.wantedOf(series.checkpointId)),
-        record.errorOf(series)?.figure ?? null,
-      ),
-    })),
+    correctionsAt(record, series)
+      .map((correction, of, ofSeries) => ({ correction, before: ofSeries[of - 1], next: ofSeries[of + 1] }))
+      .filter(({ correction }) => isAskedFor(correction.id))
+      .map(({ correction, before, next }) => ({
+        id: `${at} ${correction.id}`,
+        since: sinceCorrection(
+          { kind: series.kind, days: daysOf(series, before?.givenOn, next?.givenOn) },
+          correction,
+          wantedDirection(series.kind, correction.wanted, record.wantedOf(series.checkpointId)),
+          record.errorOf(series)?.figure ?? null,
+        ),
+      })),
   );
   const many = manyCheckpoints(looked);
   const amongOf = new Map(many.results.map((each) => [each.id, each]));

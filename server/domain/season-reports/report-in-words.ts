@@ -1,3 +1,4 @@
+import { dayInWords } from "@/server/domain/time/words";
 import type { SessionsAttended } from "./sessions-attended";
 import type { WorkedOn } from "./worked-on";
 
@@ -49,3 +50,34 @@ export function workedOnInWords(worked: readonly WorkedOn[]): string {
 }
 
 const counted = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
+
+/**
+ * The days of a correction, in one line.
+ * @example "given on Sat 10 Jan, held on Thu 2 Apr, practised on 12 days"
+ */
+export function correctionDaysInWords(worked: WorkedOn): string {
+  const { givenOn, heldOn, cameBackOn, practiceDays } = worked;
+  const year = { withYear: true };
+  const steps = [
+    ...(cameBackOn === null
+      ? []
+      : [{ on: cameBackOn, words: `came back on ${dayInWords(cameBackOn, year)}` }]),
+    ...(heldOn === null ? [] : [{ on: heldOn, words: `held on ${dayInWords(heldOn, year)}` }]),
+  ].sort((one, other) => (one.on < other.on ? -1 : 1));
+  return [
+    `given on ${dayInWords(givenOn, year)}`,
+    ...steps.map(({ words }) => words),
+    ...(practiceDays === 0 ? [] : [`practised on ${counted(practiceDays, "day", "days")}`]),
+  ].join(", ");
+}
+
+/**
+ * What stands on paper of a list that is too long for it: those in which something happened last.
+ * @returns the ids, in no order
+ */
+export function latestWorkedOn(worked: readonly WorkedOn[], most: number): Set<string> {
+  const lastDay = ({ givenOn, heldOn, cameBackOn }: WorkedOn) =>
+    [givenOn, heldOn, cameBackOn].reduce((one, other) => ((other ?? "") > (one ?? "") ? other : one)) ?? "";
+  const latest = [...worked].sort((one, other) => (lastDay(one) < lastDay(other) ? 1 : -1));
+  return new Set(latest.slice(0, most).map(({ id }) => id));
+}

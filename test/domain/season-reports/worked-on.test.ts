@@ -1,7 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { CorrectionEvent } from "@/server/domain/reviews/correction-state";
-import { seasonInShort, workedOnInWords } from "@/server/domain/season-reports/report-in-words";
+import {
+  correctionDaysInWords,
+  latestWorkedOn,
+  seasonInShort,
+  workedOnInWords,
+} from "@/server/domain/season-reports/report-in-words";
 import { type WorkedOn, workedOn } from "@/server/domain/season-reports/worked-on";
 import { addDays, instantOf } from "@/server/domain/time/calendar-day";
 
@@ -112,5 +117,28 @@ describe("a season in short", () => {
       "9 checkpoints were compared; 2 changed beyond measurement error.",
       "2 of 3 booked sessions attended.",
     ]);
+  });
+});
+
+describe("a correction in one line", () => {
+  const worked: WorkedOn = {
+    ...{ id: "c", checkpointName: "", phase: "stride", cue: "", state: "held", givenOn: "2026-03-10" },
+    ...{ heldOn: null, cameBackOn: null, practiceDays: 0 },
+  };
+
+  it("says its days in the order in which they came", () => {
+    expect(correctionDaysInWords(worked)).toBe("given on Tue 10 Mar 2026");
+    const both = { ...worked, heldOn: "2026-07-01", cameBackOn: "2026-05-01", practiceDays: 1 };
+    expect(correctionDaysInWords(both)).toBe(
+      "given on Tue 10 Mar 2026, came back on Fri 1 May 2026, held on Wed 1 Jul 2026, practised on 1 day",
+    );
+    expect(correctionDaysInWords({ ...both, cameBackOn: "2026-08-01" })).toMatch(/held on .+, came back on/);
+  });
+
+  it("stands on paper when something happened last, the others on the screen", () => {
+    const late = { ...worked, id: "late", cameBackOn: "2026-09-01" };
+    const later = { ...worked, id: "later", givenOn: "2026-10-01" };
+    expect([...latestWorkedOn([worked, late, later], 2)].sort()).toEqual(["late", "later"]);
+    expect(latestWorkedOn([worked], 2)).toEqual(new Set(["c"]));
   });
 });

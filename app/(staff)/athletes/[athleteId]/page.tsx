@@ -28,6 +28,7 @@ export default async function AthletePage({ params }: { params: Promise<{ athlet
         <>
           {hasLeft ? null : <LinkButton href={`/calendar/find?athlete=${athleteId}`}>Find a time</LinkButton>}
           <LinkButton href={`/athletes/${athleteId}/throws`}>Log throws</LinkButton>
+          <LinkButton href={`/athletes/${athleteId}/report`}>Season report</LinkButton>
         </>
       }
       aside={<Contacts contacts={contacts} hasConsent={season.hasConsent} />}
