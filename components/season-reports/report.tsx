@@ -1,9 +1,8 @@
 import { CorrectionMark } from "@/components/home/correction-mark";
 import { Section } from "@/components/ui/section";
-import { PHASE_WORDS } from "@/server/domain/mechanics/delivery";
 import {
-  correctionDaysInWords,
-  latestWorkedOn,
+  aboutInWords,
+  printedWorkedOn,
   REPORT_CAUTIONS,
   seasonInShort,
 } from "@/server/domain/season-reports/report-in-words";
@@ -14,9 +13,6 @@ import { Changes } from "./changes";
 import styles from "./report.module.css";
 import type { Report } from "./report-answer";
 import { Throwing } from "./throwing";
-
-/** On paper a page holds so many; the rest is on the screen. */
-const PRINTED_CORRECTIONS = 8;
 
 /** What a {@link SeasonReport} takes. */
 export interface SeasonReportProps {
@@ -81,7 +77,7 @@ export function asOfWords({ asOf }: Pick<Report, "asOf">): string {
 
 function WorkedOnList({ worked }: { worked: Report["workedOn"] }) {
   if (worked.length === 0) return <p>No correction was worked on in this time.</p>;
-  const printed = latestWorkedOn(worked, PRINTED_CORRECTIONS);
+  const printed = printedWorkedOn(worked);
   const left = worked.length - printed.size;
   return (
     <>
@@ -92,10 +88,7 @@ function WorkedOnList({ worked }: { worked: Report["workedOn"] }) {
               <b>{each.checkpointName}</b>
               <CorrectionMark state={each.state} cameBack={isBack(each)} />
             </div>
-            <p className={styles.about}>
-              {PHASE_WORDS[each.phase]}, {correctionDaysInWords(each)}
-              {each.cue ? `: “${each.cue}”` : ""}
-            </p>
+            <p className={styles.about}>{aboutInWords(each)}</p>
           </li>
         ))}
       </ul>

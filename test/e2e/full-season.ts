@@ -1,16 +1,16 @@
 import { Sqlite } from "../../db/driver";
 import { idOf, personOf } from "./demo-records";
 
-const WORDS = "Stay tall over the back leg, then land soft and stand firm. ";
-
 /**
- * Gives an athlete of 16 or more, whom no other journey is about, sixty corrections of this season that hold, each with a
- * cue as long as one may be. @returns whose season it is
+ * Gives an athlete of 16 or more, whom no other journey is about, sixty corrections of this season that hold, each with
+ * the cue; another athlete each time. @returns whose season it is
  */
-export function fillSeason(): string {
+export function fillSeason(cue: string): string {
   const athleteId = idOf(
     `SELECT c.athlete_id FROM correction c JOIN athlete t ON t.id = c.athlete_id
-     WHERE t.born_on < '2010-11-26' AND t.person_id <> ? AND t.left_on IS NULL ORDER BY c.athlete_id`,
+     WHERE t.born_on < '2010-11-26' AND t.person_id <> ? AND t.left_on IS NULL
+       AND NOT EXISTS (SELECT 1 FROM correction f WHERE f.athlete_id = t.id AND f.id LIKE 'cor_full_%')
+     ORDER BY c.athlete_id`,
     personOf("athlete"),
   );
   const sqlite = new Sqlite(`${process.env.SLABSIDE_E2E_FOLDER}/data/slabside.sqlite`);
@@ -26,16 +26,15 @@ export function fillSeason(): string {
      VALUES (@id, @correctionId, @kind, @actor, @atMs)`,
   );
   const actor = personOf("coach");
-  const cue = WORDS.repeat(9).slice(0, 500);
   sqlite.transaction(() => {
     for (let at = Number(own); at < 60; at += 1) {
-      const id = `cor_full_${at}`;
+      const id = `cor_full_${athleteId}_${at}`;
       const givenAtMs = Date.UTC(2026, 2, 1 + at, 15);
       correction.run({ id, cue, givenAtMs, athleteId });
-      event.run({ id: `cev_given_${at}`, correctionId: id, kind: "given", actor, atMs: givenAtMs });
+      event.run({ id: `cev_given_${id}`, correctionId: id, kind: "given", actor, atMs: givenAtMs });
       event.run({
-        ...{ id: `cev_held_${at}`, correctionId: id, kind: "confirmed", actor },
-        atMs: givenAtMs + 30 * 86_400_000,
+        ...{ id: `cev_held_${id}`, correctionId: id, kind: "confirmed", actor },
+        atMs: Date.UTC(2026, 10, 24, 15, at),
       });
     }
   })();

@@ -31,7 +31,7 @@ async function expectPaper(page: Page, foot: RegExp) {
     [...document.querySelectorAll("h1, h2")].map((each) => getComputedStyle(each).breakAfter),
   );
   expect(new Set(breaks)).toEqual(new Set(["avoid"]));
-  await page.emulateMedia({ media: "screen", colorScheme: "light" });
+  await page.emulateMedia({ media: null, colorScheme: "light" });
 }
 
 async function expectBothThemes(page: Page) {
@@ -115,15 +115,25 @@ test("a coach writes the focus, a guardian makes a link, a visitor reads it, and
 
 test("a report is two pages with nothing in it, and with more than paper holds", async ({ academy }) => {
   const coach = await academy.as("coach");
-  const athleteId = fillSeason();
-  await coach.goto(`/athletes/${athleteId}/report?from=2024-01-01&to=2024-12-31`);
-  await expect(coach.getByText("Nothing was logged in this time.")).toBeVisible();
-  await expectTwoPages(coach, "an empty season");
-  await coach.goto(`/athletes/${athleteId}/report?from=2026-01-01&to=2026-12-31`);
-  await expect(coach.getByText(/^[56]\d corrections were worked on: /)).toBeVisible();
-  await writeLongFocus(coach);
-  await fillChanges(coach);
-  await expectTwoPages(coach, "a full season");
+  for (const [cue, printed] of [
+    ["Stay tall over the back leg, then land soft and stand firm. ".repeat(9).slice(0, 500), 8],
+    ["Land soft", 11],
+  ] as const) {
+    const athleteId = fillSeason(cue);
+    await coach.goto(`/athletes/${athleteId}/report?from=2024-01-01&to=2024-12-31`);
+    await expect(coach.getByText("Nothing was logged in this time.")).toBeVisible();
+    await expectTwoPages(coach, "an empty season");
+    await coach.goto(`/athletes/${athleteId}/report?from=2026-01-01&to=2026-12-31`);
+    await expect(coach.getByText(/^[56]\d corrections were worked on: /)).toBeVisible();
+    await writeLongFocus(coach);
+    const rows = coach.getByRole("listitem").filter({ hasText: "given on" });
+    expect(await rows.count()).toBeGreaterThan(50);
+    await coach.emulateMedia({ media: "print" });
+    await expect(rows.filter({ visible: true })).toHaveCount(printed);
+    await coach.emulateMedia({ media: null });
+    await fillChanges(coach);
+    await expectTwoPages(coach, `a full season with cues of ${cue.length} characters`);
+  }
 });
 
 async function writeLongFocus(coach: Page) {

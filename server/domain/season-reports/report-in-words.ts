@@ -1,3 +1,4 @@
+import { PHASE_WORDS } from "@/server/domain/mechanics/delivery";
 import { dayInWords } from "@/server/domain/time/words";
 import type { SessionsAttended } from "./sessions-attended";
 import type { WorkedOn } from "./worked-on";
@@ -72,12 +73,31 @@ export function correctionDaysInWords(worked: WorkedOn): string {
 }
 
 /**
- * What stands on paper of a list that is too long for it: those in which something happened last.
+ * All that is said of a correction beside its name and how it stands.
+ * @example "Stride, given on Tue 10 Mar 2026, practised on 1 day: “Ride the back leg”"
+ */
+export function aboutInWords(worked: WorkedOn): string {
+  const said = `${PHASE_WORDS[worked.phase]}, ${correctionDaysInWords(worked)}`;
+  return worked.cue === "" ? said : `${said}: “${worked.cue}”`;
+}
+
+/* A page of Letter paper leaves the corrections 352 units of height; a row takes 31, or 44 where its words need a second line. */
+const [ROOM, ONE_LINE, TWO_LINES, LETTERS_A_LINE] = [352, 31, 44, 105];
+
+/**
+ * What stands on paper of a list that may be too long for it: those in which something happened last, as many as there
+ * is room for.
  * @returns the ids, in no order
  */
-export function latestWorkedOn(worked: readonly WorkedOn[], most: number): Set<string> {
+export function printedWorkedOn(worked: readonly WorkedOn[]): Set<string> {
   const lastDay = ({ givenOn, heldOn, cameBackOn }: WorkedOn) =>
-    [givenOn, heldOn, cameBackOn].reduce((one, other) => ((other ?? "") > (one ?? "") ? other : one)) ?? "";
-  const latest = [...worked].sort((one, other) => (lastDay(one) < lastDay(other) ? 1 : -1));
-  return new Set(latest.slice(0, most).map(({ id }) => id));
+    [givenOn, heldOn ?? "", cameBackOn ?? ""].sort().at(-1) ?? "";
+  const printed = new Set<string>();
+  let room = ROOM;
+  for (const each of [...worked].sort((one, other) => (lastDay(one) < lastDay(other) ? 1 : -1))) {
+    room -= aboutInWords(each).length > LETTERS_A_LINE ? TWO_LINES : ONE_LINE;
+    if (room < 0) break;
+    printed.add(each.id);
+  }
+  return printed;
 }

@@ -2,8 +2,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { CorrectionEvent } from "@/server/domain/reviews/correction-state";
 import {
+  aboutInWords,
   correctionDaysInWords,
-  latestWorkedOn,
+  printedWorkedOn,
   seasonInShort,
   workedOnInWords,
 } from "@/server/domain/season-reports/report-in-words";
@@ -135,10 +136,20 @@ describe("a correction in one line", () => {
     expect(correctionDaysInWords({ ...both, cameBackOn: "2026-08-01" })).toMatch(/held on .+, came back on/);
   });
 
-  it("stands on paper when something happened last, the others on the screen", () => {
-    const late = { ...worked, id: "late", cameBackOn: "2026-09-01" };
-    const later = { ...worked, id: "later", givenOn: "2026-10-01" };
-    expect([...latestWorkedOn([worked, late, later], 2)].sort()).toEqual(["late", "later"]);
-    expect(latestWorkedOn([worked], 2)).toEqual(new Set(["c"]));
+  it("stands on paper as far as there is room, those first in which something happened last", () => {
+    const many = (length: number, cue: string) =>
+      Array.from({ length }, (_, at) => ({
+        ...{ ...worked, id: `${at}`, cue },
+        givenOn: addDays("2026-03-10", length - at),
+      }));
+    expect(aboutInWords({ ...worked, cue: "Ride it" })).toBe("Stride, given on Tue 10 Mar 2026: “Ride it”");
+    expect(printedWorkedOn([worked])).toEqual(new Set(["c"]));
+    expect(printedWorkedOn([])).toEqual(new Set());
+    expect([...printedWorkedOn(many(60, "Short"))]).toEqual(many(11, "").map(({ id }) => id));
+    expect([...printedWorkedOn(many(60, "Long words. ".repeat(40)))]).toEqual(
+      many(8, "").map(({ id }) => id),
+    );
+    const back = { ...worked, id: "back", cameBackOn: "2026-09-01" };
+    expect(printedWorkedOn([back, ...many(60, "Short")]).has("back")).toBe(true);
   });
 });
