@@ -80,6 +80,7 @@ function namedChange(series: Series, correction: NamedCorrection, { id, since }:
 /** Where nothing could be compared. */
 function tooFewInWords(tooFew: number): string[] {
   if (tooFew === 0) return ["Nothing was looked at often enough to compare."];
-  const those = tooFew === 1 ? "The 1 that was looked at has" : `The ${tooFew} that were looked at have each`;
+  const those =
+    tooFew === 1 ? "The one that was looked at has" : `The ${tooFew} that were looked at each have`;
   return [`No change can be told yet. ${those} too few observations before or since the correction.`];
 }

@@ -64,7 +64,7 @@ describe("what changed in a season", () => {
     expect(changes([])).toMatchObject({ lookedAt: 0, told: [], same: [] });
     expect(changes([]).words).toEqual(["Nothing was looked at often enough to compare."]);
     expect(changes([["front-knee-bent", [52], [40]]]).words).toEqual([
-      "No change can be told yet. The 1 that was looked at has too few observations before or since the correction.",
+      "No change can be told yet. The one that was looked at has too few observations before or since the correction.",
     ]);
   });
 });
