@@ -1,4 +1,5 @@
-import { addDays, addMonths, type CalendarDay, daysBetween } from "@/server/domain/time/calendar-day";
+import { addDays, addMonths, type CalendarDay } from "@/server/domain/time/calendar-day";
+import { dayNumber } from "@/server/domain/time/day-number";
 import { monthInWords } from "@/server/domain/time/words";
 
 /** Days from `startDay` up to but not with `endDay`. */
@@ -16,12 +17,13 @@ export interface MonthTick {
 
 /** How many days an axis has; never less than one. */
 export function daysOn(axis: TimeAxis): number {
-  return Math.max(1, daysBetween(axis.startDay, axis.endDay));
+  return Math.max(1, dayNumber(axis.endDay) - dayNumber(axis.startDay));
 }
 
 /** Where a day begins on an axis, 0 at its start to 1 at its end; days outside stand at the nearer end. */
 export function placeOn(axis: TimeAxis, day: CalendarDay): number {
-  return Math.min(1, Math.max(0, daysBetween(axis.startDay, day) / daysOn(axis)));
+  const days = dayNumber(day) - dayNumber(axis.startDay);
+  return Math.min(1, Math.max(0, days / daysOn(axis)));
 }
 
 /** A share of the axis as SVG writes it, to a hundredth of a percent. */
@@ -35,12 +37,39 @@ export function monthTicks(axis: TimeAxis): MonthTick[] {
   const monthStart = `${axis.startDay.slice(0, 7)}-01`;
   let day = monthStart === axis.startDay ? monthStart : addMonths(monthStart, 1);
   while (day < axis.endDay) {
-    const [month = "", year = ""] = monthInWords(day.slice(0, 7)).split(" ");
-    const isYearShown = ticks.length === 0 || day.slice(5, 7) === "01";
-    ticks.push({ day, label: isYearShown ? `${month.slice(0, 3)} ${year}` : month.slice(0, 3) });
+    ticks.push({ day, label: tickWords(day, ticks.length === 0) });
     day = addMonths(day, 1);
   }
   return ticks;
+}
+
+/** How many months may lie between two ticks: one, a quarter, a half, whole years. */
+const TICK_MONTHS = [1, 3, 6, 12, 24, 60, 120];
+
+/** A month's words with its year and the air beside them, at the axis's size of letters. */
+const TICK_ROOM_PX = 64;
+
+/** The fewest days of a month. */
+const SHORTEST_MONTH = 28;
+
+/**
+ * {@link monthTicks} on a drawing of some width, thinned out until no two words touch and none runs past its end.
+ * @example three years on 900 px: every half year; on 300 px: every January
+ */
+export function thinTicks(axis: TimeAxis, widthPx: number): MonthTick[] {
+  const dayPx = widthPx / daysOn(axis);
+  const step = TICK_MONTHS.find((months) => months * SHORTEST_MONTH * dayPx >= TICK_ROOM_PX) ?? 120;
+  return monthTicks(axis)
+    .filter(({ day }) => monthsOf(day) % step === 0)
+    .filter(({ day }) => (1 - placeOn(axis, day)) * widthPx >= TICK_ROOM_PX)
+    .map(({ day }, index) => ({ day, label: tickWords(day, index === 0) }));
+}
+
+const monthsOf = (day: CalendarDay) => Number(day.slice(0, 4)) * 12 + Number(day.slice(5, 7)) - 1;
+
+function tickWords(day: CalendarDay, isFirst: boolean): string {
+  const [month = "", year = ""] = monthInWords(day.slice(0, 7)).split(" ");
+  return isFirst || day.slice(5, 7) === "01" ? `${month.slice(0, 3)} ${year}` : month.slice(0, 3);
 }
 
 /** The narrowest axis of whole months that holds every given day; null without days. */

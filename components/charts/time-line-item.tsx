@@ -1,120 +1,152 @@
-"use client";
-
-import Link from "next/link";
-import type { ReactNode } from "react";
+import { memo } from "react";
 import { joinClasses } from "../ui/join-classes";
-import { asPercent } from "./time-axis";
+import { asPercent, placeOn, type TimeAxis } from "./time-axis";
 import styles from "./time-line.module.css";
-import {
-  BAR_ROW_PX,
-  itemInWords,
-  LANE_PX,
-  type PlacedItem,
-  type PlacedRow,
-  ROW_AIR_PX,
-} from "./time-line-layout";
+import { BAR_ROW_PX, LANE_PX, type PlacedRow, ROW_AIR_PX } from "./time-line-layout";
+import type { MarkLook, PlacedItem, SpanPart } from "./time-line-parts";
 
-/** What a {@link TimeLineMark} takes. */
-export interface TimeLineMarkProps {
-  placed: PlacedItem;
-  row: PlacedRow;
+/** What is drawn of the items of a {@link TimeLine}. */
+export interface TimeLineItemsProps {
+  rows: readonly PlacedRow[];
+  axis: TimeAxis;
   hatchId: string;
-  isEntry: boolean;
-  isActive: boolean;
-  onActive: (id: string) => void;
 }
 
-/** One item of a time line: a link where it leads somewhere, else a button that reads it out. */
-export function TimeLineMark({ placed, row, hatchId, isEntry, isActive, onActive }: TimeLineMarkProps) {
-  const { item } = placed;
-  const shared = {
-    className: styles.item,
-    tabIndex: isEntry ? 0 : -1,
-    "aria-label": `${row.row.label}: ${itemInWords(item)}`,
-    "data-item": item.id,
-    "data-active": isActive ? "" : undefined,
-    onFocus: () => onActive(item.id),
-    onPointerEnter: () => onActive(item.id),
-  };
-  const drawing = <Drawing placed={placed} row={row} hatchId={hatchId} />;
-  if (item.href) {
-    return (
-      <Link href={item.href} {...shared}>
-        {drawing}
-      </Link>
-    );
-  }
+/** Every item of a time line; drawn anew only when the window or what it holds changes. */
+export const TimeLineItems = memo(function TimeLineItems({ rows, axis, hatchId }: TimeLineItemsProps) {
   return (
-    // biome-ignore lint/a11y/useSemanticElements: a drawing has no button of its own
-    <g role="button" {...shared} onClick={() => onActive(item.id)}>
-      {drawing}
+    <g>
+      {rows.flatMap((row) =>
+        row.items.map((placed) => (
+          <Item key={placed.item.id} placed={placed} row={row} axis={axis} hatchId={hatchId} />
+        )),
+      )}
     </g>
   );
-}
+});
 
-function Drawing({ placed, row, hatchId }: Pick<TimeLineMarkProps, "placed" | "row" | "hatchId">) {
+/** The frame round the item in hand. */
+export function TimeLineRing({ placed, row }: { placed: PlacedItem; row: PlacedRow }) {
+  const isBar = placed.item.kind === "bar";
   const y = row.topPx + ROW_AIR_PX + placed.lane * LANE_PX;
-  const x = asPercent(placed.from);
-  const width = asPercent(Math.max(0, placed.to - placed.from));
-  if (placed.item.kind === "mark") {
-    return (
-      <svg x={x} y={y} width="1" height={LANE_PX} overflow="visible" aria-hidden="true">
-        <rect className={styles.hit} x="-12" y="1" width="24" height="24" rx="2" />
-        <path
-          className={joinClasses(styles.shape, placed.item.look === "square" && styles.solid)}
-          d={MARKS[placed.item.look ?? "circle"] ?? MARKS.circle}
-        />
-      </svg>
-    );
-  }
-  if (placed.item.kind === "bar") {
-    const height = ((placed.item.value ?? 0) / row.maxValue) * (BAR_ROW_PX - 4);
-    return (
-      <svg x={x} y={row.topPx + ROW_AIR_PX} width={width} height={BAR_ROW_PX} aria-hidden="true">
-        <rect className={styles.hit} width="100%" height="100%" />
-        <rect className={styles.bar} x="12%" width="76%" y={BAR_ROW_PX - height} height={height} />
-      </svg>
-    );
-  }
+  const box = { className: styles.ring, y: 1, height: isBar ? BAR_ROW_PX - 2 : LANE_PX - 2, rx: 2 };
   return (
-    <svg x={x} y={y} width={width} height={LANE_PX} overflow="visible" aria-hidden="true">
-      <rect className={styles.hit} width="100%" height="24" y="1" rx="2" />
-      <Span look={placed.item.look} hatchId={hatchId}>
-        {placed.item.state || placed.item.label}
-      </Span>
+    <svg
+      aria-hidden="true"
+      x={asPercent(placed.from)}
+      y={y}
+      width={widthOf(placed)}
+      height={LANE_PX}
+      overflow="visible"
+    >
+      {placed.item.kind === "mark" ? (
+        <rect {...box} x={-11} width={22} />
+      ) : (
+        <rect {...box} x={-3} data-wide="" />
+      )}
     </svg>
   );
 }
 
-function Span({
-  look,
-  hatchId,
-  children,
-}: {
-  look?: string | undefined;
-  hatchId: string;
-  children: ReactNode;
-}) {
-  const isSolid = look === "solid";
-  const isHatched = look === "hatched";
+/* A drawing without any width is not drawn at all. */
+const widthOf = ({ from, to }: PlacedItem) => asPercent(Math.max(0.002, to - from));
+
+function Item({ placed, row, axis, hatchId }: Omit<TimeLineItemsProps, "rows"> & ItemProps) {
+  const { item } = placed;
+  const y = row.topPx + ROW_AIR_PX + placed.lane * LANE_PX;
+  if (item.kind === "mark")
+    return <Shape at={placed.from} y={y} look={(item.look as MarkLook) ?? "circle"} />;
+  if (item.kind === "bar") {
+    const height = ((item.value ?? 0) / row.maxValue) * (BAR_ROW_PX - 4);
+    return (
+      <svg
+        aria-hidden="true"
+        x={asPercent(placed.from)}
+        y={row.topPx + ROW_AIR_PX}
+        width={widthOf(placed)}
+        height={BAR_ROW_PX}
+      >
+        <rect className={styles.bar} x="12%" width="76%" y={BAR_ROW_PX - height} height={height} />
+      </svg>
+    );
+  }
+  const whole: SpanPart[] = [
+    { fromDay: item.startDay, toDay: item.endDay, look: item.look === "hatched" ? "hatched" : "open" },
+  ];
   return (
     <>
-      <rect className={joinClasses(styles.shape, isSolid && styles.solid)} width="100%" height="20" y="3" />
-      {isHatched ? <rect width="100%" height="20" y="3" fill={`url(#${hatchId})`} /> : null}
-      <foreignObject width="100%" height="20" y="4">
-        <div className={joinClasses(styles.word, isSolid && styles.onSolid, isHatched && styles.onHatch)}>
-          <span>{children}</span>
-        </div>
-      </foreignObject>
+      {(item.parts ?? whole).map((part) => (
+        <Part key={`${part.fromDay} ${part.look}`} part={part} placed={placed} {...{ axis, hatchId, y }} />
+      ))}
+      {(item.caps ?? [])
+        .filter(({ day }) => day >= axis.startDay && day < axis.endDay)
+        .map(({ day, look }) => (
+          <Shape key={`${day} ${look}`} at={placeOn(axis, day)} y={y} look={look} />
+        ))}
+      <Words placed={placed} y={y} />
     </>
   );
 }
 
+interface ItemProps {
+  placed: PlacedItem;
+  row: PlacedRow;
+}
+
+interface PartProps {
+  part: SpanPart;
+  placed: PlacedItem;
+  axis: TimeAxis;
+  hatchId: string;
+  y: number;
+}
+
+function Part({ part, placed, axis, hatchId, y }: PartProps) {
+  const from = placeOn(axis, part.fromDay);
+  const to = part.toDay === null ? placed.to : placeOn(axis, part.toDay);
+  if (to <= from) return null;
+  const place = { x: asPercent(from), width: asPercent(to - from) };
+  if (part.look === "thin") return <rect className={styles.solid} {...place} y={y + 12} height="2" />;
+  return (
+    <>
+      <rect
+        className={joinClasses(styles.shape, part.look === "solid" && styles.solid)}
+        {...place}
+        y={y + 5}
+        height="16"
+      />
+      {part.look === "hatched" ? <rect {...place} y={y + 5} height="16" fill={`url(#${hatchId})`} /> : null}
+    </>
+  );
+}
+
+function Shape({ at, y, look }: { at: number; y: number; look: MarkLook }) {
+  return (
+    <svg aria-hidden="true" x={asPercent(at)} y={y} width="1" height={LANE_PX} overflow="visible">
+      <path className={joinClasses(styles.shape, look === "square" && styles.solid)} d={MARKS[look]} />
+    </svg>
+  );
+}
+
+function Words({ placed: { words, from, to }, y }: { placed: PlacedItem; y: number }) {
+  if (words === null) return null;
+  const [at, dx, anchor] = {
+    on: [from, 10, "start"] as const,
+    after: [to, 12, "start"] as const,
+    before: [from, -12, "end"] as const,
+  }[words.side];
+  return (
+    <text className={styles.label} x={asPercent(at)} dx={dx} y={y + 17} textAnchor={anchor}>
+      {words.text}
+    </text>
+  );
+}
+
 /** Each mark is drawn about the middle of a lane, at x = 0. */
-const MARKS: Record<string, string> = {
-  circle: "M0 7a6 6 0 1 1 0 12a6 6 0 0 1 0-12",
-  diamond: "M0 5.5L7.5 13L0 20.5L-7.5 13z",
-  square: "M-6 7h12v12h-12z",
-  crossed: "M-6 7h12v12h-12zM-6 7l12 12M6 7l-12 12",
+const MARKS: Record<MarkLook, string> = {
+  circle: "M0 8a5 5 0 1 1 0 10a5 5 0 0 1 0-10",
+  diamond: "M0 6L7 13L0 20L-7 13z",
+  square: "M-5 8h10v10h-10z",
+  crossed: "M-5 8h10v10h-10zM-5 8l10 10M5 8l-10 10",
   stroke: "M0 5v16",
 };

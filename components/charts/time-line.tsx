@@ -1,26 +1,31 @@
 "use client";
 
-import { type KeyboardEvent, useEffect, useId, useRef, useState } from "react";
+import Link from "next/link";
+import { type KeyboardEvent, type PointerEvent, useEffect, useId, useMemo, useRef, useState } from "react";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
-import { asPercent, daysOn, monthTicks, placeOn, type TimeAxis } from "./time-axis";
+import { placeOn, type TimeAxis } from "./time-axis";
 import styles from "./time-line.module.css";
-import { TimeLineMark } from "./time-line-item";
-import {
-  itemInWords,
-  type PlacedRow,
-  placeRows,
-  type TimeLineItem,
-  type TimeLineRow,
-} from "./time-line-layout";
-import { entryItem, itemAfterKey } from "./time-line-moves";
+import { LEAST_PLOT_PX, TimeLineGrid, TimeLineNames } from "./time-line-ground";
+import { TimeLineItems, TimeLineRing } from "./time-line-item";
+import { itemInWords, type PlacedRow, placeRows } from "./time-line-layout";
+import { entryItem, isMove, itemAfterKey, itemAt } from "./time-line-moves";
+import type { TimeLineItem, TimeLineRow } from "./time-line-parts";
+import { holding, zoomed } from "./time-window";
+import { useDrawnWidth } from "./use-drawn-width";
 
 /** What a {@link TimeLine} takes. */
 export interface TimeLineProps {
-  /** What is drawn; read out before its items. */
+  /** What is drawn; read out before anything else. */
   label: string;
   rows: readonly TimeLineRow[];
   items: readonly TimeLineItem[];
+  /** What is in sight, within the whole. */
   axis: TimeAxis;
+  whole: TimeAxis;
+  /** Asked for by a key that narrows, widens or leads out of what is in sight. */
+  onAxis: (axis: TimeAxis) => void;
+  /** Follows an item that leads somewhere. */
+  onOpen: (href: string) => void;
   /** Marked by a broken line when it lies on the axis; what is still so is drawn up to it. */
   today?: CalendarDay;
 }
@@ -28,22 +33,28 @@ export interface TimeLineProps {
 /** Room for the months under the rows. */
 const AXIS_PX = 28;
 
-/** A day is never narrower than this, so that a long season scrolls on a phone; a trial by eye, no source. */
-const LEAST_DAY_PX = 3;
-
-const NAMES_PX = 136;
+const ZOOMS: Record<string, number> = { "+": 0.5, "=": 0.5, "-": 2 };
 
 /**
- * Rows of spans, marks and bars on one axis of days. One stop for the Tab key, arrows from item to item, Enter
- * follows an item that leads somewhere; what is pointed at or focused stands in words below.
+ * Rows of spans, marks and bars on one axis of days. The whole drawing is one stop for the Tab key: arrows lead from item
+ * to item, Enter follows one, plus and minus narrow and widen. What is in hand or pointed at stands in words below.
  */
-export function TimeLine({ label, rows, items, axis, today }: TimeLineProps) {
+export function TimeLine({ label, rows, items, axis, whole, onAxis, onOpen, today }: TimeLineProps) {
   const hatchId = `hatch${useId().replaceAll(/\W/g, "")}`;
   const scroll = useRef<HTMLDivElement>(null);
+  const chart = useRef<SVGSVGElement>(null);
+  const widthPx = useDrawnWidth(chart);
   const [activeId, setActiveId] = useState<string | null>(null);
-  const placed = placeRows(rows, items, axis, today);
+  const placed = useMemo(
+    () => placeRows(rows, items, { axis, today, widthPx }),
+    [rows, items, axis, today, widthPx],
+  );
+  const all = useMemo(
+    () => placeRows(rows, items, { axis: whole, today, widthPx }),
+    [rows, items, whole, today, widthPx],
+  );
+  const found = inHand(placed, activeId);
   const active = items.find((item) => item.id === activeId);
-  const entryId = active ? active.id : entryItem(placed);
   const heightPx = (placed.at(-1)?.topPx ?? 0) + (placed.at(-1)?.heightPx ?? 0);
 
   useEffect(() => {
@@ -51,126 +62,120 @@ export function TimeLine({ label, rows, items, axis, today }: TimeLineProps) {
     scroll.current?.scrollTo({ left: scroll.current.scrollWidth });
   }, []);
 
-  function move(event: KeyboardEvent<SVGSVGElement>) {
-    const next = entryId === null ? null : itemAfterKey(placed, entryId, event.key);
-    if (next === null) return;
+  function take(id: string | null) {
+    const item = items.find((each) => each.id === id);
+    if (item === undefined) return;
+    setActiveId(item.id);
+    const day =
+      item.startDay < axis.startDay && (item.endDay ?? axis.endDay) > axis.startDay
+        ? axis.startDay
+        : item.startDay;
+    const next = holding(axis, whole, day);
+    if (next !== axis) onAxis(next);
+    reveal(scroll.current, placeOn(next, day), widthPx);
+  }
+
+  function press(event: KeyboardEvent) {
+    if (event.altKey || event.ctrlKey || event.metaKey) return;
+    const act = actOf(event.key);
+    if (act === null) return;
     event.preventDefault();
-    const target = event.currentTarget.querySelector<SVGElement>(`[data-item="${CSS.escape(next)}"]`);
-    target?.focus();
+    act();
+  }
+
+  function actOf(key: string): (() => void) | null {
+    const factor = ZOOMS[key];
+    if (factor !== undefined) {
+      return () => onAxis(zoomed(axis, whole, factor, active?.startDay ?? axis.endDay));
+    }
+    if (isMove(key)) return () => take(active ? itemAfterKey(all, active.id, key) : entry());
+    if (key === "0") return () => onAxis(whole);
+    if (key === "Escape" && active) return () => setActiveId(null);
+    const href = active?.href;
+    return key === "Enter" && href !== undefined ? () => onOpen(href) : null;
+  }
+
+  const entry = () => entryItem(placed) ?? entryItem(all);
+
+  const pointed = (event: PointerEvent<SVGSVGElement> | React.MouseEvent<SVGSVGElement>) => {
+    const box = event.currentTarget.getBoundingClientRect();
+    return itemAt(placed, {
+      xPx: event.clientX - box.left,
+      yPx: event.clientY - box.top,
+      widthPx: box.width,
+    });
+  };
+
+  function click(event: React.MouseEvent<SVGSVGElement>) {
+    const id = pointed(event);
+    const item = items.find((each) => each.id === id);
+    /* A finger cannot point without pressing: its first press reads out, the second opens. */
+    if (item?.href && id === activeId) onOpen(item.href);
+    else if (id !== null) setActiveId(id);
   }
 
   return (
     <figure className={styles.figure}>
-      <div ref={scroll} className={styles.scroll}>
+      <div
+        ref={scroll}
+        className={styles.scroll}
+        role="application"
+        aria-label={`${label}. ${KEYS}`}
+        {...TAB_STOP}
+        onKeyDown={press}
+      >
         <div className={styles.track}>
-          <Names rows={placed} heightPx={heightPx + AXIS_PX} />
+          <TimeLineNames rows={placed} heightPx={heightPx + AXIS_PX} />
           <div className={styles.plot}>
+            <svg className={styles.spacer} width={LEAST_PLOT_PX} height="0" aria-hidden="true" />
             <svg
-              className={styles.spacer}
-              width={daysOn(axis) * LEAST_DAY_PX}
-              height="0"
-              aria-hidden="true"
-            />
-            {/* biome-ignore lint/a11y/useSemanticElements: a drawing has no fieldset */}
-            <svg
+              ref={chart}
               className={styles.chart}
               height={heightPx + AXIS_PX}
-              role="group"
-              aria-label={`${label}. Arrow keys move from item to item.`}
-              onKeyDown={move}
-              onPointerLeave={() => setActiveId(null)}
+              aria-hidden="true"
+              data-opens={active?.href ? "" : undefined}
+              onPointerMove={(event) => event.pointerType === "mouse" && setActiveId(pointed(event))}
+              onClick={click}
             >
-              <Ground rows={placed} axis={axis} today={today} heightPx={heightPx} hatchId={hatchId} />
-              {placed.flatMap((row) =>
-                row.items.map((each) => (
-                  <TimeLineMark
-                    key={each.item.id}
-                    placed={each}
-                    row={row}
-                    hatchId={hatchId}
-                    isEntry={each.item.id === entryId}
-                    isActive={each.item.id === activeId}
-                    onActive={setActiveId}
-                  />
-                )),
-              )}
+              <TimeLineGrid rows={placed} {...{ axis, today, heightPx, widthPx, hatchId }} />
+              {found ? <TimeLineRing {...found} /> : null}
+              <TimeLineItems rows={placed} axis={axis} hatchId={hatchId} />
             </svg>
           </div>
         </div>
       </div>
       <p className={styles.readout} aria-live="polite">
         {active ? (
-          itemInWords(active)
+          <>
+            {rows.find(({ key }) => key === active.row)?.label}: {itemInWords(active)}
+            {active.href ? <Link href={active.href}>Open it</Link> : null}
+          </>
         ) : (
-          <span className={styles.hint}>Point at an item to read it here.</span>
+          <span className={styles.hint}>
+            Point at anything to read it here, or go through it by the arrow keys.
+          </span>
         )}
       </p>
     </figure>
   );
 }
 
-function Names({ rows, heightPx }: { rows: readonly PlacedRow[]; heightPx: number }) {
-  return (
-    <svg className={styles.names} width={NAMES_PX} height={heightPx} aria-hidden="true">
-      {rows.map(({ row, topPx, heightPx: rowPx }) => (
-        <g key={row.key}>
-          <foreignObject x="0" y={topPx} width="100%" height={rowPx}>
-            <div className={styles.name}>
-              <span>{row.label}</span>
-            </div>
-          </foreignObject>
-          <line className={styles.rule} x1="0" x2="100%" y1={topPx + rowPx} y2={topPx + rowPx} />
-        </g>
-      ))}
-    </svg>
-  );
+/* Worked by keys, and wider than a phone. */
+const TAB_STOP = { tabIndex: 0 };
+
+const KEYS = "Arrow keys go from point to point, Enter opens one, plus and minus show fewer or more days.";
+
+function inHand(rows: readonly PlacedRow[], id: string | null) {
+  for (const row of rows) {
+    const placed = row.items.find(({ item }) => item.id === id);
+    if (placed) return { row, placed };
+  }
+  return null;
 }
 
-interface GroundProps {
-  rows: readonly PlacedRow[];
-  axis: TimeAxis;
-  today: CalendarDay | undefined;
-  heightPx: number;
-  hatchId: string;
-}
-
-function Ground({ rows, axis, today, heightPx, hatchId }: GroundProps) {
-  const isTodayOn = today !== undefined && today >= axis.startDay && today < axis.endDay;
-  return (
-    <g>
-      <defs>
-        <pattern
-          id={hatchId}
-          width="6"
-          height="6"
-          patternUnits="userSpaceOnUse"
-          patternTransform="rotate(45)"
-        >
-          <path className={styles.hatchLine} d="M0 0v6" />
-        </pattern>
-      </defs>
-      {rows.map(({ row, topPx, heightPx: rowPx }) => (
-        <line key={row.key} className={styles.rule} x1="0" x2="100%" y1={topPx + rowPx} y2={topPx + rowPx} />
-      ))}
-      {monthTicks(axis).map((tick) => (
-        <svg
-          key={tick.day}
-          x={asPercent(placeOn(axis, tick.day))}
-          width="1"
-          overflow="visible"
-          aria-hidden="true"
-        >
-          <line className={styles.rule} y1="0" y2={heightPx + 8} />
-          <text className={styles.tick} x="5" y={heightPx + 20}>
-            {tick.label}
-          </text>
-        </svg>
-      ))}
-      {isTodayOn ? (
-        <svg x={asPercent(placeOn(axis, today))} width="1" overflow="visible" aria-hidden="true">
-          <line className={styles.today} y1="0" y2={heightPx} />
-        </svg>
-      ) : null}
-    </g>
-  );
+/* On a phone the drawing is wider than what shows of it. */
+function reveal(scroll: HTMLElement | null, share: number, widthPx: number) {
+  if (scroll === null || scroll.scrollWidth <= scroll.clientWidth) return;
+  const names = scroll.scrollWidth - widthPx;
+  scroll.scrollTo({ left: names + share * widthPx - scroll.clientWidth / 2 - names / 2 });
 }

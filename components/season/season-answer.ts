@@ -1,6 +1,7 @@
 import type { ArmAnswer, PainAnswer } from "@/components/throwing/arm-answer";
 import type { SessionKind } from "@/server/domain/calendar/session-kind";
 import type { Attendance, SessionState } from "@/server/domain/calendar/session-state";
+import type { CheckpointChange } from "@/server/domain/mechanics/checkpoint-changes";
 import type { CameraView, Phase } from "@/server/domain/mechanics/delivery";
 import type { CorrectionSpan } from "@/server/domain/reviews/correction-spans";
 import type { CorrectionState } from "@/server/domain/reviews/correction-state";
@@ -9,7 +10,7 @@ import type { ThrowKind } from "@/server/domain/throwing/throw-entry";
 import type { WeekOfThrows } from "@/server/domain/throwing/throws-by-week";
 import type { CalendarDay } from "@/server/domain/time/calendar-day";
 
-/** A season as `athletes.season` answers it: twelve months of what was recorded. */
+/** A season as `athletes.season` answers it: everything that was recorded, judgements of twelve months. */
 export interface SeasonAnswer {
   athlete: {
     athleteId: string;
@@ -41,6 +42,17 @@ export interface SeasonAnswer {
   games: readonly { id: string; thrownOn: CalendarDay; kind: ThrowKind; pitches: number }[];
   outings: readonly { id: string; plannedOn: CalendarDay; pitches: number }[];
   weeks: readonly WeekOfThrows[];
+  changes: {
+    /** How many were looked at together, and how many changed. */
+    words: readonly string[];
+    all: readonly (Omit<CheckpointChange, "correctionId"> & {
+      checkpointId: string;
+      checkpointName: string;
+      phase: Phase;
+      roundId: string;
+      givenOn: CalendarDay;
+    })[];
+  };
 }
 
 /** A correction and how it went. */

@@ -1,11 +1,13 @@
 import { axisOver, type TimeAxis } from "@/components/charts/time-axis";
-import type { TimeLineItem, TimeLineRow } from "@/components/charts/time-line-layout";
+import type { SpanCap, SpanPart, TimeLineItem, TimeLineRow } from "@/components/charts/time-line-parts";
 import { SESSION_KIND } from "@/server/domain/calendar/session-kind";
+import { DELIVERY_PHASES, PHASE_WORDS, type Phase } from "@/server/domain/mechanics/delivery";
 import { ROUND_STATE_WORDS } from "@/server/domain/reviews/round-in-words";
 import { isEnded, type RoundState } from "@/server/domain/reviews/round-state";
 import { MAX_EFFORT } from "@/server/domain/throwing/load-effort";
 import { PAIN_KIND_WORDS, THROW_KIND_WORDS } from "@/server/domain/throwing/throw-words";
 import { addDays, type CalendarDay } from "@/server/domain/time/calendar-day";
+import { dayInWords } from "@/server/domain/time/words";
 import type { SeasonAnswer, SeasonCorrection, SeasonLinks } from "./season-answer";
 
 /** A whole season as rows and items of one time line, with the axis that holds them. */
@@ -15,14 +17,14 @@ export interface SeasonDrawing {
   items: TimeLineItem[];
 }
 
-/** Throws, outings, pain, rounds, one row for each corrected checkpoint, and sessions, on one axis. */
+/** Throws, outings, pain, rounds, corrections by phase, and sessions, on one axis. */
 export function seasonDrawing(season: SeasonAnswer, links: SeasonLinks): SeasonDrawing {
   const items = [
     ...throwItems(season),
     ...outingItems(season),
     ...painItems(season),
     ...roundItems(season, links),
-    ...season.corrections.flatMap((correction) => correctionItems(correction, links)),
+    ...season.corrections.flatMap((correction) => correctionItem(correction, links)),
     ...sessionItems(season, links),
   ];
   const rows = [
@@ -30,32 +32,33 @@ export function seasonDrawing(season: SeasonAnswer, links: SeasonLinks): SeasonD
     { key: "outings", label: "Outings" },
     ...(season.pain.reports.length > 0 ? [{ key: "pain", label: "Pain" }] : []),
     { key: "rounds", label: "Rounds" },
-    ...correctedCheckpoints(season),
+    ...correctedPhases(season).map((phase) => ({
+      key: phase,
+      label: `Corrections: ${PHASE_WORDS[phase].toLowerCase()}`,
+    })),
     { key: "sessions", label: "Sessions" },
   ];
   return { axis: axisFor(season, items), rows, items };
 }
 
-/** From the month of the first thing recorded, no earlier than the season's first day, to the last one's or today's. */
+/** The phases in which something was corrected, as a delivery runs. */
+export function correctedPhases({ corrections }: Pick<SeasonAnswer, "corrections">): Phase[] {
+  return DELIVERY_PHASES.filter((phase) => corrections.some((each) => each.phase === phase));
+}
+
+/** The rows of one phase's corrections beside all that has no phase; null for every phase. */
+export function rowsOfPhase(rows: readonly TimeLineRow[], phase: Phase | null): TimeLineRow[] {
+  const others: readonly string[] = DELIVERY_PHASES.filter((each) => phase !== null && each !== phase);
+  return rows.filter(({ key }) => !others.includes(key));
+}
+
+/** From the month of the first thing recorded to the last one's or today's. */
 function axisFor(season: SeasonAnswer, items: readonly TimeLineItem[]): TimeAxis {
-  const days = items
-    .map((item) => item.startDay)
-    .filter((day) => day >= season.sinceDay)
-    .sort();
-  const first = days[0] ?? season.today;
+  const days = items.map((item) => item.startDay).sort();
   const last = [season.today, days.at(-1) ?? season.today].sort().at(-1) ?? season.today;
+  const first = [days[0] ?? season.today, season.today].sort()[0] ?? season.today;
   return axisOver([first, last]) ?? { startDay: season.sinceDay, endDay: addDays(season.today, 1) };
 }
-
-/** Corrected checkpoints as rows: what is open first, then by when it was first given. */
-function correctedCheckpoints({ corrections }: SeasonAnswer): TimeLineRow[] {
-  const isOpen = ({ state }: SeasonCorrection) => state === "given" || state === "showing";
-  const ordered = [...corrections.filter(isOpen), ...corrections.filter((each) => !isOpen(each))];
-  const rows = new Map(ordered.map((each) => [each.checkpointId, each.checkpointName]));
-  return [...rows].map(([checkpointId, label]) => ({ key: rowKey(checkpointId), label }));
-}
-
-const rowKey = (checkpointId: string) => `checkpoint ${checkpointId}`;
 
 function throwItems({ weeks }: SeasonAnswer): TimeLineItem[] {
   return weeks.flatMap(({ weekOf, counts }) => {
@@ -136,26 +139,51 @@ function roundLook(state: RoundState) {
   return isEnded(state) ? ("open" as const) : ("hatched" as const);
 }
 
-/** Given is open, showing hatched, held as a solid square on its day; retired ends the line. */
-function correctionItems(correction: SeasonCorrection, links: SeasonLinks): TimeLineItem[] {
-  const shared = {
-    row: rowKey(correction.checkpointId),
-    label: correction.checkpointName,
-    href: links.round(correction.roundId),
-  };
-  return correction.spans.flatMap(({ state, fromDay, toDay }): TimeLineItem[] => {
-    const id = `${correction.id} ${state} ${fromDay}`;
-    if (state === "retired") return [];
-    if (state === "held") {
-      return [
-        { ...shared, id, kind: "mark", startDay: fromDay, endDay: null, state: "held", look: "square" },
-      ];
-    }
-    const look = state === "showing" ? "hatched" : "open";
-    return [
-      { ...shared, id, kind: "span", startDay: fromDay, endDay: atLeastADay(fromDay, toDay), state, look },
-    ];
+/**
+ * One span from the day it was given to the day it held or was retired: outlined while given, hatched while showing, a
+ * thin line while it held before it came back. Its end is a square where it holds, a crossed one where it was retired.
+ */
+function correctionItem(correction: SeasonCorrection, links: SeasonLinks): TimeLineItem[] {
+  const { spans } = correction;
+  const [first, last] = [spans[0], spans.at(-1)];
+  if (first === undefined || last === undefined) return [];
+  const isOver = last.state === "held" || last.state === "retired";
+  const worked = isOver ? spans.slice(0, -1) : spans;
+  const parts = worked.map(
+    ({ state, fromDay, toDay }): SpanPart => ({ fromDay, toDay, look: PART_LOOKS[state] }),
+  );
+  const caps = spans.flatMap(({ state, fromDay }, index): SpanCap[] => {
+    if (state === "held") return [{ day: fromDay, look: "square" }];
+    if (state === "retired") return [{ day: fromDay, look: "crossed" }];
+    return spans[index - 1]?.state === "held" ? [{ day: fromDay, look: "diamond" }] : [];
   });
+  return [
+    {
+      id: correction.id,
+      row: correction.phase,
+      kind: "span",
+      startDay: first.fromDay,
+      endDay: isOver ? atLeastADay(first.fromDay, last.fromDay) : null,
+      label: correction.checkpointName,
+      state: standsInWords(correction),
+      when: spans
+        .map(({ state, fromDay }) => `${state} ${dayInWords(fromDay, { withYear: true })}`)
+        .join(", "),
+      href: links.round(correction.roundId),
+      ...{ parts, caps, isLabelled: true },
+    },
+  ];
+}
+
+const PART_LOOKS = { given: "open", showing: "hatched", held: "thin", retired: "open" } as const;
+
+function standsInWords({ state, cameBack }: SeasonCorrection): string {
+  if (state === "held" || state === "retired") return state;
+  return cameBack
+    ? `came back, ${state === "given" ? "still open" : state}`
+    : state === "given"
+      ? "still open"
+      : state;
 }
 
 function sessionItems({ sessions }: SeasonAnswer, links: SeasonLinks): TimeLineItem[] {

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { findSettings } from "@/server/data/academy-settings";
 import { armOf } from "@/server/data/arms";
 import { consentIsLive } from "@/server/data/consents";
-import { correctionsOf } from "@/server/data/corrections";
+import type { CorrectionRecord } from "@/server/data/corrections";
 import { judgementsOf, roundsOf, sessionsOf } from "@/server/data/season";
 import { plannedOutings, throwLog } from "@/server/data/throwing-log";
 import { SESSION_KINDS } from "@/server/domain/calendar/session-kind";
@@ -14,16 +14,24 @@ import { CORRECTION_STATES } from "@/server/domain/reviews/correction-state";
 import { ROUND_STATES } from "@/server/domain/reviews/round-state";
 import { currentEntries, THROW_KINDS } from "@/server/domain/throwing/throw-entry";
 import { isOutingKind, throwsByWeek } from "@/server/domain/throwing/throws-by-week";
-import { addMonths, dayOf, instantOf } from "@/server/domain/time/calendar-day";
+import { addMonths, dayOf } from "@/server/domain/time/calendar-day";
 import { answerFor, armAnswer } from "./arm-answer";
 import { athleteHead, headOf } from "./athlete-head";
 import type { Scope } from "./context";
+import { loadEvidence } from "./evidence/load-evidence";
 import { painAnswer, painFor } from "./pain-answer";
+import { changesSince, checkpointChanges } from "./season-changes-view";
 import { outingAnswer, weekOfThrows } from "./throwing-view";
 
 const day = z.string();
 
-/** A season as everybody who may see the athlete sees it: only what was recorded, twelve months back. */
+/** Nothing is on record before it. */
+const FIRST_DAY = "1900-01-01";
+
+/**
+ * A season as everybody who may see the athlete sees it: everything that was recorded, judgements and marks of the last
+ * twelve months, and what may be said of each checkpoint since it was corrected.
+ */
 export const seasonView = z.strictObject({
   athlete: athleteHead,
   today: day,
@@ -89,6 +97,7 @@ export const seasonView = z.strictObject({
   ),
   outings: z.array(outingAnswer),
   weeks: z.array(weekOfThrows),
+  changes: checkpointChanges,
 });
 
 /** The value of {@link seasonView}. */
@@ -99,10 +108,11 @@ export async function seasonFor(scope: Scope): Promise<SeasonView> {
   const { db, athlete, nowMs, today } = scope;
   const { athleteId, zone } = athlete;
   const sinceDay = addMonths(today, -12);
-  const sinceMs = instantOf(sinceDay, 0, zone);
   const settings = await findSettings(db);
   const arm = await armOf(db, athleteId, nowMs);
-  const log = await throwLog(db, athleteId, sinceDay);
+  const log = await throwLog(db, athleteId, FIRST_DAY);
+  const firstDay = [sinceDay, ...log.map(({ thrownOn }) => thrownOn)].sort()[0] ?? sinceDay;
+  const evidence = await loadEvidence(scope);
   return {
     athlete: await headOf(scope),
     today,
@@ -111,26 +121,26 @@ export async function seasonFor(scope: Scope): Promise<SeasonView> {
     hasConsent: await consentIsLive(db, athleteId, "video"),
     arm: answerFor({ ...arm, day: today }),
     pain: await painFor(scope),
-    rounds: (await roundsOf(db, athleteId, sinceMs)).map((round) => ({
+    rounds: (await roundsOf(db, athleteId, 0)).map((round) => ({
       id: round.id,
       state: round.state,
       receivedOn: dayOf(round.receivedAtMs, zone),
       endedOn: round.endedAtMs === null ? null : dayOf(round.endedAtMs, zone),
     })),
-    corrections: await correctionsFor(scope, sinceDay),
+    corrections: evidence.corrections.map((record) => correctionAnswer(record, zone)),
     judged: await judgedFor(scope, sinceDay),
-    sessions: await heldSessions(scope, sinceMs),
+    sessions: await heldSessions(scope),
     games: currentEntries(log)
       .filter((entry) => isOutingKind(entry.kind) && entry.pitches > 0)
       .map(({ id, thrownOn, kind, pitches }) => ({ id, thrownOn, kind, pitches })),
     outings: await plannedOutings(db, athleteId, today),
-    weeks: throwsByWeek(log, sinceDay, today),
+    weeks: throwsByWeek(log, firstDay, today),
+    changes: changesSince(evidence, zone),
   };
 }
 
-/** Every correction that was open at some time since a day. */
-async function correctionsFor({ db, athlete }: Scope, sinceDay: string): Promise<SeasonView["corrections"]> {
-  const corrections = (await correctionsOf(db, athlete.athleteId)).map(({ standing, ...row }) => ({
+function correctionAnswer({ standing, ...row }: CorrectionRecord, zone: string) {
+  return {
     id: row.id,
     roundId: row.roundId,
     checkpointId: row.checkpointId,
@@ -139,14 +149,10 @@ async function correctionsFor({ db, athlete }: Scope, sinceDay: string): Promise
     cue: row.cue,
     state: standing.state,
     cameBack: standing.cameBack,
-    givenOn: dayOf(standing.history[0]?.fromMs ?? 0, athlete.zone),
-    spans: correctionSpans(standing.history, athlete.zone),
-  }));
-  return corrections.filter(({ spans }) => (spans.at(-1)?.fromDay ?? "") >= sinceDay || isOpenNow(spans));
+    givenOn: dayOf(standing.history[0]?.fromMs ?? 0, zone),
+    spans: correctionSpans(standing.history, zone),
+  };
 }
-
-const isOpenNow = (spans: SeasonView["corrections"][number]["spans"]) =>
-  ["given", "showing"].includes(spans.at(-1)?.state ?? "");
 
 /** What was judged, one list a checkpoint, in the order the delivery runs. */
 async function judgedFor({ db, athlete }: Scope, sinceDay: string): Promise<SeasonView["judged"]> {
@@ -170,8 +176,8 @@ async function judgedFor({ db, athlete }: Scope, sinceDay: string): Promise<Seas
     }));
 }
 
-async function heldSessions({ db, athlete }: Scope, sinceMs: number): Promise<SeasonView["sessions"]> {
-  const rows = await sessionsOf(db, athlete.athleteId, sinceMs);
+async function heldSessions({ db, athlete }: Scope): Promise<SeasonView["sessions"]> {
+  const rows = await sessionsOf(db, athlete.athleteId, 0);
   return rows.map(({ id, kind, state, attendance, effort, startsAtMs, zone, ...coach }) => ({
     id,
     kind,

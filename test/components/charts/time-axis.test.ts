@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { asPercent, axisOver, daysOn, monthTicks, placeOn } from "@/components/charts/time-axis";
+import { asPercent, axisOver, daysOn, monthTicks, placeOn, thinTicks } from "@/components/charts/time-axis";
 import { addDays } from "@/server/domain/time/calendar-day";
 
 const anyDay = fc.integer({ min: 0, max: 4000 }).map((days) => addDays("2020-01-01", days));
@@ -74,5 +74,29 @@ describe("an axis over days", () => {
   it("is never shorter than a day", () => {
     expect(daysOn({ startDay: "2026-11-01", endDay: "2026-11-01" })).toBe(1);
     expect(daysOn(season)).toBe(172);
+  });
+});
+
+describe("months on a narrow axis", () => {
+  it("are thinned out to quarters, halves and years", () => {
+    const whole = { startDay: "2023-12-01", endDay: "2026-12-01" };
+    const labels = (widthPx: number) => thinTicks(whole, widthPx).map(({ label }) => label);
+    expect(labels(960)).toEqual([
+      ...["Jan 2024", "Apr", "Jul", "Oct", "Jan 2025", "Apr", "Jul", "Oct", "Jan 2026", "Apr", "Jul"],
+    ]);
+    expect(labels(300)).toEqual(["Jan 2024", "Jan 2025", "Jan 2026"]);
+  });
+
+  it("never touch one another or run past the end", () => {
+    const widths = fc.integer({ min: 1, max: 2000 });
+    fc.assert(
+      fc.property(anyDay, fc.integer({ min: 1, max: 4000 }), widths, (startDay, days, widthPx) => {
+        const axis = { startDay, endDay: addDays(startDay, days) };
+        const places = thinTicks(axis, widthPx).map(({ day }) => placeOn(axis, day) * widthPx);
+        for (const [index, place] of places.entries()) {
+          expect((places[index + 1] ?? widthPx) - place).toBeGreaterThan(63.9);
+        }
+      }),
+    );
   });
 });

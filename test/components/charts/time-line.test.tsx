@@ -6,6 +6,9 @@ const markup = renderToStaticMarkup(
   <TimeLine
     label="Season"
     axis={{ startDay: "2026-09-01", endDay: "2026-12-01" }}
+    whole={{ startDay: "2026-09-01", endDay: "2026-12-01" }}
+    onAxis={() => {}}
+    onOpen={() => {}}
     today="2026-11-26"
     rows={[
       { key: "rounds", label: "Rounds" },
@@ -36,14 +39,9 @@ const markup = renderToStaticMarkup(
 );
 
 describe("a time line on the page", () => {
-  it("names every item by its row, what it is, how it stands and when", () => {
-    expect(markup).toContain('aria-label="Rounds: Round 3, answered, since Tue 20 Oct 2026"');
-    expect(markup).toContain('aria-label="Outings: Outing, 51 pitches, Sat 21 Nov 2026"');
-  });
-
-  it("makes a link of what leads somewhere and a button of what does not", () => {
-    expect(markup).toMatch(/<a [^>]*href="\/rounds\/3"/);
-    expect(markup.match(/role="button"/g)).toHaveLength(1);
+  it("says what it is and which keys work it", () => {
+    expect(markup).toContain('role="application"');
+    expect(markup).toContain('aria-label="Season. Arrow keys go from point to point');
   });
 
   it("is one stop for the Tab key", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type SeasonAnswer, seasonLinks } from "@/components/season/season-answer";
-import { seasonDrawing } from "@/components/season/season-items";
+import { rowsOfPhase, seasonDrawing } from "@/components/season/season-items";
 
 const EMPTY: SeasonAnswer = {
   athlete: {
@@ -25,6 +25,7 @@ const EMPTY: SeasonAnswer = {
   games: [],
   outings: [],
   weeks: [],
+  changes: { words: [], all: [] },
 };
 
 const draw = (season: Partial<SeasonAnswer>) =>
@@ -62,22 +63,51 @@ describe("the drawing of a season", () => {
     expect(axis).toEqual({ startDay: "2026-09-01", endDay: "2027-02-01" });
   });
 
-  it("gives every corrected checkpoint one row, open ones first", () => {
-    const corrections = [correction("a", "Front knee", "held"), correction("b", "Gaze", "given")];
-    const { rows, items } = draw({ corrections });
+  it("gives every phase with corrections one row, as a delivery runs, and each correction one span", () => {
+    const knee = { ...correction("a", "Front knee", "held"), phase: "arm_cocking" as const };
+    const { rows, items } = draw({ corrections: [knee, correction("b", "Gaze", "given")] });
     expect(rows.map((row) => row.label)).toEqual([
-      "Throws a week",
-      "Outings",
-      "Rounds",
-      "Gaze",
-      "Front knee",
-      "Sessions",
+      ...[
+        "Throws a week",
+        "Outings",
+        "Rounds",
+        "Corrections: stride",
+        "Corrections: arm cocking",
+        "Sessions",
+      ],
     ]);
-    expect(items.map(({ kind, state, look }) => [kind, state, look])).toEqual([
-      ["span", "given", "open"],
-      ["mark", "held", "square"],
-      ["span", "given", "open"],
+    expect(rowsOfPhase(rows, "stride").map(({ key }) => key)).toEqual([
+      ...["throws", "outings", "rounds", "stride", "sessions"],
     ]);
+    expect(items).toMatchObject([
+      { state: "held", endDay: "2026-10-20", caps: [{ day: "2026-10-20", look: "square" }] },
+      { state: "still open", endDay: null, caps: [] },
+    ]);
+  });
+
+  it("draws what came back as one span: a square where it held, a thin line, a diamond where it came back", () => {
+    const back = {
+      ...correction("a", "Front knee", "held"),
+      state: "given" as const,
+      cameBack: true,
+      spans: [
+        { state: "given" as const, fromDay: "2026-09-01", toDay: "2026-09-20" },
+        { state: "held" as const, fromDay: "2026-09-20", toDay: "2026-10-20" },
+        { state: "given" as const, fromDay: "2026-10-20", toDay: null },
+      ],
+    };
+    expect(draw({ corrections: [back] }).items).toMatchObject([
+      {
+        state: "came back, still open",
+        endDay: null,
+        parts: [{ look: "open" }, { look: "thin" }, { look: "open" }],
+        caps: [{ look: "square" }, { day: "2026-10-20", look: "diamond" }],
+      },
+    ]);
+  });
+
+  it("draws one without any span not at all", () => {
+    expect(draw({ corrections: [{ ...correction("a", "x", "held"), spans: [] }] }).items).toEqual([]);
   });
 
   it("draws a round that began and ended on one day as that day", () => {
