@@ -7,7 +7,7 @@ import { review as reviewTable } from "@/db/schema/reviews";
 import { round } from "@/db/schema/rounds";
 import { makeAcademy, type TestAcademy, WHO } from "../helpers/academy";
 import { answer, refused, save, sendReview, settle, takenRound } from "../helpers/review-desk";
-import { check, correction, keep, many, review, verdict } from "../helpers/review-drafts";
+import { check, correction, keep, many, review, strideCheckpoint, verdict } from "../helpers/review-drafts";
 
 let academy: TestAcademy;
 let roundId: string;
@@ -25,7 +25,14 @@ const openRows = () => academy.db.select().from(correctionTable);
 
 describe("the check", () => {
   async function answered(count = 2) {
-    const given = many(count, (index) => onClip({ id: `c${index}`, cue: `Cue ${index}`, frame: 20 + index }));
+    const given = many(count, (index) =>
+      onClip({
+        id: `c${index}`,
+        checkpointId: strideCheckpoint(index),
+        cue: `Cue ${index}`,
+        frame: 20 + index,
+      }),
+    );
     await sendReview(academy, roundId, review({ corrections: given }));
     academy.clock.ms += 7 * 86_400_000;
     const replyId = await answer(academy, roundId);

@@ -5,7 +5,7 @@ import { judgement } from "@/db/schema/mechanics";
 import { review as reviewTable } from "@/db/schema/reviews";
 import { makeAcademy, type TestAcademy, WHO } from "../helpers/academy";
 import { addClip, refused, save, sendReview, takenRound } from "../helpers/review-desk";
-import { correction, many, review } from "../helpers/review-drafts";
+import { correction, many, review, strideCheckpoint } from "../helpers/review-drafts";
 
 let academy: TestAcademy;
 let roundId: string;
@@ -21,7 +21,8 @@ const onClip = (changes: Parameters<typeof correction>[0] = {}) => correction({ 
 const openRows = () => academy.db.select().from(correctionTable);
 
 describe("five open corrections at the most", () => {
-  const corrections = (count: number) => many(count, (index) => onClip({ id: `c${index}`, frame: index }));
+  const corrections = (count: number) =>
+    many(count, (index) => onClip({ id: `c${index}`, checkpointId: strideCheckpoint(index), frame: index }));
 
   it("lets five through and refuses the sixth until one is retired", async () => {
     await sendReview(academy, roundId, review({ corrections: corrections(5) }));
@@ -42,7 +43,9 @@ describe("five open corrections at the most", () => {
   it("says how many to leave out when some would fit", async () => {
     await sendReview(academy, roundId, review({ corrections: corrections(4) }));
     const next = await takenRound(academy, "rnd_2");
-    const two = many(2, (index) => onClip({ id: `n${index}`, clipId: next.clipId }));
+    const two = many(2, (index) =>
+      onClip({ id: `n${index}`, checkpointId: strideCheckpoint(4 + index), clipId: next.clipId }),
+    );
     const version = await save(academy, next.roundId, {
       kind: "review",
       document: review({ corrections: two }),

@@ -121,6 +121,7 @@ describe("sending a review", () => {
         "write the cue of correction 1",
         "frame 181 is marked on a clip of 180 frames",
         "Feet and front shoulder closed at the start cannot be judged from the open side",
+        "leave one correction on Hips lead: the draft has several",
       ],
     });
   });

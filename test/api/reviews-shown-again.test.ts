@@ -3,7 +3,15 @@ import { correction as correctionTable } from "@/db/schema/corrections";
 import { notice } from "@/db/schema/notices";
 import { makeAcademy, type TestAcademy, WHO } from "../helpers/academy";
 import { addClip, answer, refused, save, sendReview, settle, takenRound } from "../helpers/review-desk";
-import { check, correction, many, review, shownAgain, verdict } from "../helpers/review-drafts";
+import {
+  check,
+  correction,
+  many,
+  review,
+  shownAgain,
+  strideCheckpoint,
+  verdict,
+} from "../helpers/review-drafts";
 
 let academy: TestAcademy;
 let openId: string;
@@ -65,10 +73,40 @@ describe("a correction from an earlier round, shown again in a review", () => {
   });
 
   it("needs no place among the most that may be open", async () => {
-    const four = many(4, (index) => correction({ id: `n${index}`, clipId: next.clipId, frame: index }));
+    const four = many(4, (index) =>
+      correction({
+        id: `n${index}`,
+        checkpointId: strideCheckpoint(1 + index),
+        clipId: next.clipId,
+        frame: index,
+      }),
+    );
     await sendReview(academy, next.roundId, review({ corrections: four, shownAgain: [again()] }));
     const states = (await academy.db.select().from(correctionTable)).map((row) => row.state);
     expect(states).toEqual(many(5, () => "given"));
+  });
+
+  it("is not given a second time: refused by name, nothing is written, and showing it again is what goes through", async () => {
+    const twice = review({
+      corrections: [correction({ id: "twin", clipId: next.clipId })],
+      shownAgain: [again()],
+    });
+    const at = await save(academy, next.roundId, { kind: "review", document: twice });
+    const coach = await academy.as(WHO.coach);
+    const send = (version: number) => () => coach.reviews.send({ roundId: next.roundId, version });
+    expect(await refused(academy, send(at))).toEqual({
+      reason: "draft_incomplete",
+      missing: ["leave out the new correction on Hips lead: one is open there already, show that one again"],
+    });
+    const version = await save(academy, next.roundId, { kind: "review", document: only([again()]) }, at);
+    await send(version)();
+    expect(await academy.db.select().from(correctionTable)).toHaveLength(1);
+  });
+
+  it("may be given anew once it is retired", async () => {
+    await (await academy.as(WHO.coach)).reviews.retire({ correctionId: openId, reason: "Another cue" });
+    await sendReview(academy, next.roundId, review({ corrections: [correction({ clipId: next.clipId })] }));
+    expect(await academy.db.select().from(correctionTable)).toHaveLength(2);
   });
 
   it("is refused once it is not open any more, or on a clip of another round, and nothing is written", async () => {

@@ -18,6 +18,16 @@ export const correction = (changes: Partial<ReviewDraft["corrections"][number]> 
   voiceId: null,
   ...changes,
 });
+/** Checkpoints of the stride, for several corrections at once: each is corrected once at a time. */
+const OF_THE_STRIDE = [
+  ...["hips-lead", "hand-on-top", "stride-length", "stride-direction"],
+  ...["front-foot-closed", "front-shoulder-closed", "arm-up-in-time"],
+];
+export const strideCheckpoint = (index: number): string => {
+  const id = OF_THE_STRIDE[index];
+  if (id === undefined) throw new RangeError(`No checkpoint ${index} of the stride is listed.`);
+  return id;
+};
 export const keep = (changes: Partial<ReviewDraft["keeps"][number]> = {}) => ({
   id: "k1",
   checkpointId: null,

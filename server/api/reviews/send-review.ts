@@ -21,6 +21,7 @@ import { asTheDeliveryRuns, countInWords, recapInWords, recapOf } from "@/server
 import { replyOffer } from "@/server/domain/reviews/reply-offer";
 import type { ReplyWindow } from "@/server/domain/reviews/reply-window";
 import {
+  givenTwice,
   missingInShownAgain,
   recapShownAgain,
   shownAgainOutcomes,
@@ -85,6 +86,7 @@ function refuseUnready(draft: ReviewDraft, facts: Facts): void {
     ...measuresMissing(draft, facts),
     ...voicesMissing(draft, facts.voices),
     ...missingInShownAgain(draft.shownAgain, openIds),
+    ...givenTwice(draft.corrections, open, facts.checkpoints),
   ];
   if (missing.length > 0) throw new Refusal({ reason: "draft_incomplete", missing });
 }

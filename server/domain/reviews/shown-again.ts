@@ -22,6 +22,25 @@ export function missingInShownAgain(rows: readonly DraftShownAgain[], openIds: r
   return isGone ? ["leave out what is shown again and is not open any more"] : [];
 }
 
+/**
+ * Which corrections of a draft would be a second one on their checkpoint, as fragments for one sentence, one a checkpoint:
+ * an open correction is never given twice, it is shown again; and a draft corrects each checkpoint once.
+ */
+export function givenTwice(
+  corrections: readonly { checkpointId: string }[],
+  open: readonly { checkpointId: string }[],
+  checkpoints: readonly { id: string; name: string }[],
+): string[] {
+  const ids = corrections.map((each) => each.checkpointId);
+  return [...new Set(ids)].flatMap((id) => {
+    const name = checkpoints.find((each) => each.id === id)?.name ?? "a checkpoint";
+    if (open.some((each) => each.checkpointId === id))
+      return [`leave out the new correction on ${name}: one is open there already, show that one again`];
+    const isOnce = ids.filter((each) => each === id).length === 1;
+    return isOnce ? [] : [`leave one correction on ${name}: the draft has several`];
+  });
+}
+
 /** A correction as far as the recap tells it. */
 export interface ToldCorrection {
   id: string;

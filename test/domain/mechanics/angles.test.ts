@@ -98,4 +98,53 @@ describe("a line against upright and level", () => {
     expect(shareAlong({ x: 0, y: 0 }, { x: 4, y: 4 }, { x: 8, y: 8 })).toBeCloseTo(-1, 9);
     expect(shareAlong({ x: 1, y: 1 }, { x: 4, y: 4 }, { x: 4, y: 4 })).toBeNaN();
   });
+
+  /* A line of at least 100 px at any angle; its ends each move by up to a pixel, which turns it by asin(2 / 100) at most. */
+  const MOST_DEG = 1.2;
+  const nudge = fc.record({
+    x: fc.double({ min: -0.7, max: 0.7, noNaN: true }),
+    y: fc.double({ min: -0.7, max: 0.7, noNaN: true }),
+  });
+  const line = (from: number, to: number) =>
+    fc.record({
+      turned: fc.oneof(
+        fc.double({ min: from, max: to, noNaN: true }),
+        fc.constantFrom(
+          ...[-180, -179.9, -90.1, -90, -89.9, -0.1, 0, 0.1, 89.9, 90, 90.1, 179.9, 180].filter(
+            (deg) => deg >= from && deg <= to,
+          ),
+        ),
+      ),
+      long: fc.double({ min: 100, max: 900, noNaN: true }),
+    });
+  const endOf = ({ turned, long }: { turned: number; long: number }): Place => ({
+    x: long * Math.sin((turned * Math.PI) / 180),
+    y: -long * Math.cos((turned * Math.PI) / 180),
+  });
+  const moved = (at: Place, by: Place): Place => ({ x: at.x + by.x, y: at.y + by.y });
+
+  it("rises hardly otherwise when its places hardly move, at every angle, standing on end and turned about", () => {
+    fc.assert(
+      fc.property(line(-180, 180), nudge, nudge, (way, first, second) => {
+        const [from, to] = [{ x: 0, y: 0 }, endOf(way)];
+        const before = riseDeg(from, to);
+        expect(Math.abs(riseDeg(moved(from, first), moved(to, second)) - before)).toBeLessThan(MOST_DEG);
+        expect(riseDeg({ x: -from.x, y: from.y }, { x: -to.x, y: to.y })).toBeCloseTo(before, 6);
+        expect(riseDeg(to, from)).toBeCloseTo(-before, 6);
+        expect(Math.abs(before)).toBeLessThanOrEqual(90);
+      }),
+    );
+  });
+
+  it("leans hardly otherwise when its places hardly move, short of hanging straight down", () => {
+    fc.assert(
+      fc.property(line(-178, 178), nudge, nudge, (way, first, second) => {
+        const [lower, upper] = [{ x: 0, y: 0 }, endOf(way)];
+        const before = leanDeg(lower, upper);
+        expect(before).toBeCloseTo(way.turned, 6);
+        expect(Math.abs(leanDeg(moved(lower, first), moved(upper, second)) - before)).toBeLessThan(MOST_DEG);
+        expect(leanDeg(lower, { x: -upper.x, y: upper.y })).toBeCloseTo(-before, 6);
+      }),
+    );
+  });
 });

@@ -5,6 +5,7 @@ import { missingToSend } from "@/server/domain/reviews/readiness";
 import { recapInWords, recapOf } from "@/server/domain/reviews/recap";
 import type { CheckedCorrection } from "@/server/domain/reviews/settling";
 import {
+  givenTwice,
   missingInShownAgain,
   recapShownAgain,
   seenInRound,
@@ -98,5 +99,26 @@ describe("a correction from before that is shown again", () => {
     expect(seenInRound(seen, "second")).toEqual({ clipId: "new", frame: 143 });
     expect(seenInRound(seen, "first")).toEqual({ clipId: "old", frame: 60 });
     expect(seenInRound(seen, "third")).toEqual({ clipId: "old", frame: 60 });
+  });
+});
+
+describe("a second correction on one checkpoint", () => {
+  const checkpoints = [
+    { id: "hips-lead", name: "Hips lead" },
+    { id: "gaze-on-plate", name: "Eyes on the plate" },
+  ];
+  const on = (...ids: string[]) => ids.map((checkpointId) => ({ checkpointId }));
+  const open = "leave out the new correction on Hips lead: one is open there already, show that one again";
+  const several = "leave one correction on Hips lead: the draft has several";
+
+  it.each([
+    ["none", on(), on("hips-lead"), []],
+    ["one on a checkpoint that has none open", on("gaze-on-plate"), on("hips-lead"), []],
+    ["one on one that has", on("hips-lead"), on("hips-lead"), [open]],
+    ["two on one of the draft", on("hips-lead", "gaze-on-plate", "hips-lead"), on(), [several]],
+    ["two on one that has one open: told once", on("hips-lead", "hips-lead"), on("hips-lead"), [open]],
+    ["two on two", on("hips-lead", "gaze-on-plate"), on(), []],
+  ])("%s", (_case, corrections, openOnes, missing) => {
+    expect(givenTwice(corrections, openOnes, checkpoints)).toEqual(missing);
   });
 });
