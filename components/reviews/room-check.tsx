@@ -6,7 +6,7 @@ import { usePoster } from "@/components/clips/use-poster";
 import { Notice } from "@/components/ui/notice";
 import { Section } from "@/components/ui/section";
 import { TextArea } from "@/components/ui/text-area";
-import type { ClipView, CorrectionView, RoomView } from "@/server/api/reviews/shapes";
+import type { ClipView, CorrectionView } from "@/server/api/reviews/shapes";
 import { DELIVERY_EVENTS, type DeliveryEvent } from "@/server/domain/mechanics/delivery";
 import { isOpen } from "@/server/domain/reviews/correction-state";
 import { DRAFT_LIMITS, EMPTY_CHECK_DRAFT } from "@/server/domain/reviews/draft";
@@ -22,22 +22,22 @@ import { markEvent, marksOn } from "./room-edits";
 import { RoomSend } from "./room-send";
 import { RoomStatus } from "./room-status";
 import { RoomVerdict } from "./room-verdict";
-import { markedBeside, useClipInHand } from "./use-clip-in-hand";
+import { markedBeside, type RoomClips, useClipInHand } from "./use-clip-in-hand";
 import { usePictureTools } from "./use-picture-tools";
 import { useRoomDraft } from "./use-room-draft";
 
 type Clips = readonly [ClipView, ...ClipView[]];
 
 /** Old and new beside each other, and a verdict for every open correction. `replies` are the new clips, one at least. */
-export function RoomCheck({ room, replies }: { room: RoomView; replies: Clips }) {
+export function RoomCheck({ room, replies, start }: Pick<RoomClips, "room" | "start"> & { replies: Clips }) {
   const draft = useRoomDraft("check", room.round.id, room.checkDraft, EMPTY_CHECK_DRAFT);
   const isNew = (clip: ClipView) => replies.some((each) => each.id === clip.id);
   const isOwn = (clip: ClipView) => clip.roundId === room.round.id;
   const [oldest, ...others] = room.clips
     .filter((clip) => !isNew(clip) && (isOwn(clip) || clip.state !== "expired"))
     .sort((a, b) => Number(isOwn(b)) - Number(isOwn(a)));
-  const older = useClipInHand(oldest ? [oldest, ...others] : replies);
-  const newer = useClipInHand(replies);
+  const older = useClipInHand(oldest ? [oldest, ...others] : replies, start);
+  const newer = useClipInHand(replies, start);
   const pair = useClipPair(older.player, newer.player);
   const sides = useRef<HTMLDivElement>(null);
   const written = draft.document.eventMarks;

@@ -6,7 +6,7 @@ import { Notice } from "@/components/ui/notice";
 import { Section } from "@/components/ui/section";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
-import type { ClipView, RoomView } from "@/server/api/reviews/shapes";
+import type { RoomView } from "@/server/api/reviews/shapes";
 import { isOpen } from "@/server/domain/reviews/correction-state";
 import { PictureSent } from "./picture-sent";
 import styles from "./room.module.css";
@@ -17,11 +17,11 @@ import { recapIn } from "./room-recap";
 import { RoomSend } from "./room-send";
 import { RoomSent } from "./room-sent";
 import { RoomSlip } from "./room-slip";
-import { markedBeside, useClipInHand } from "./use-clip-in-hand";
+import { markedBeside, type RoomClips, useClipInHand } from "./use-clip-in-hand";
 
 /** A round as it is looked at: before it is taken, while another coach has it, and after it was sent. */
-export function RoomReading({ room, clips }: { room: RoomView; clips: readonly [ClipView, ...ClipView[]] }) {
-  const { clip, player, goTo } = useClipInHand(clips);
+export function RoomReading({ room, clips, start }: RoomClips) {
+  const { clip, player, goTo } = useClipInHand(clips, start);
   const marks = marksOn(clip.id, room.eventMarks, room.reviewDraft?.document.eventMarks ?? []);
   const open = room.corrections.filter((each) => isOpen(each.state));
   useClipKeys({

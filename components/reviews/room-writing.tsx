@@ -2,7 +2,6 @@
 import { useState } from "react";
 import { useClipKeys } from "@/components/clips/use-clip-keys";
 import { Section } from "@/components/ui/section";
-import type { ClipView, RoomView } from "@/server/api/reviews/shapes";
 import { DELIVERY_EVENTS, type Phase } from "@/server/domain/mechanics/delivery";
 import { isOpen } from "@/server/domain/reviews/correction-state";
 import { EMPTY_REVIEW_DRAFT } from "@/server/domain/reviews/draft";
@@ -23,16 +22,16 @@ import { RoomStatus } from "./room-status";
 import { RoomStillOpen } from "./room-still-open";
 import { UnderCheckpoint } from "./room-under";
 import { RoomUsual } from "./room-usual";
-import { markedBeside, useClipInHand } from "./use-clip-in-hand";
+import { markedBeside, type RoomClips, useClipInHand } from "./use-clip-in-hand";
 import { usePictureTools } from "./use-picture-tools";
 import { useRoomDraft } from "./use-room-draft";
 import { useSaying } from "./use-saying";
 
 /** The review of a round as its coach writes it. `clips` are the round's own, one at least. */
-export function RoomWriting({ room, clips }: { room: RoomView; clips: readonly [ClipView, ...ClipView[]] }) {
+export function RoomWriting({ room, clips, start }: RoomClips) {
   const draft = useRoomDraft("review", room.round.id, room.reviewDraft, EMPTY_REVIEW_DRAFT);
   const { document, change } = draft;
-  const { clip, player, goTo } = useClipInHand(clips);
+  const { clip, player, goTo } = useClipInHand(clips, start);
   const [phase, setPhase] = useState<Phase | null>("wind_up");
   const marks = marksOn(clip.id, room.eventMarks, document.eventMarks);
   const recap = recapIn(document, room);

@@ -9,9 +9,18 @@ import { RoomCheck } from "./room-check";
 import { RoomReading } from "./room-reading";
 import { RoomRetake } from "./room-retake";
 import { RoomWriting } from "./room-writing";
+import type { ClipStart } from "./use-clip-in-hand";
+
+/** What a {@link Room} takes. */
+export interface RoomProps {
+  room: RoomView;
+  nowMs: number;
+  /** The clip and frame to begin with; the first frame of the first clip where none is named. */
+  start?: ClipStart | undefined;
+}
 
 /** The review room of one round, by where it stands and whose it is. */
-export function Room({ room, nowMs }: { room: RoomView; nowMs: number }) {
+export function Room({ room, nowMs, start }: RoomProps) {
   const { round, athlete } = room;
   const isCheck = round.state === "answered" && room.isMine;
   return (
@@ -35,19 +44,24 @@ export function Room({ room, nowMs }: { room: RoomView; nowMs: number }) {
           </>
         }
       />
-      <Body room={room} isCheck={isCheck} />
+      <Body room={room} isCheck={isCheck} start={start} />
     </>
   );
 }
 
-function Body({ room, isCheck }: { room: RoomView; isCheck: boolean }) {
+interface BodyProps extends Pick<RoomProps, "room" | "start"> {
+  isCheck: boolean;
+}
+
+function Body({ room, isCheck, start }: BodyProps) {
   const own = room.clips.filter((clip) => clip.roundId === room.round.id);
   const first = some(own.filter((clip) => clip.part === "first"));
   const replies = some(own.filter((clip) => clip.part === "reply"));
   const all = some(own);
-  if (isCheck && replies) return <RoomCheck key={room.round.state} room={room} replies={replies} />;
-  if (room.round.state === "taken" && room.isMine && first) return <RoomWriting room={room} clips={first} />;
-  if (all) return <RoomReading key={room.round.state} room={room} clips={all} />;
+  if (isCheck && replies) return <RoomCheck key={room.round.state} {...{ room, replies, start }} />;
+  if (room.round.state === "taken" && room.isMine && first)
+    return <RoomWriting {...{ room, start }} clips={first} />;
+  if (all) return <RoomReading key={room.round.state} {...{ room, start }} clips={all} />;
   return (
     <Notice isStatic title="There is no clip in this round">
       The clip that came could not be used, and no other has come yet.

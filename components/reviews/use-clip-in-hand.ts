@@ -2,7 +2,7 @@
 import { useState } from "react";
 import type { MarkedFrames } from "@/components/clips/event-strip";
 import { type ClipPlayer, useClipPlayer } from "@/components/clips/use-clip-player";
-import type { ClipView } from "@/server/api/reviews/shapes";
+import type { ClipView, RoomView } from "@/server/api/reviews/shapes";
 
 /** One of several clips, in hand. */
 export interface ClipInHand {
@@ -12,12 +12,26 @@ export interface ClipInHand {
   goTo: (clipId: string, frame?: number) => void;
 }
 
-/** Holds one of the clips given (one at least): to begin with the first, unless another and its frame are named. */
+/** A frame of a clip, by which a room is opened. */
+export interface ClipStart {
+  clipId: string;
+  frame: number;
+}
+
+/** What a part of the room takes: the clips it shows, one at least. */
+export interface RoomClips {
+  room: RoomView;
+  clips: readonly [ClipView, ...ClipView[]];
+  start?: ClipStart | undefined;
+}
+
+/** Holds one of the clips given (one at least): to begin with the first, unless another of them and its frame are named. */
 export function useClipInHand(
   clips: readonly [ClipView, ...ClipView[]],
-  start: { clipId: string; frame: number } = { clipId: clips[0].id, frame: 0 },
+  start?: ClipStart | undefined,
 ): ClipInHand {
-  const [place, setPlace] = useState(start);
+  const isAmong = clips.some((each) => each.id === start?.clipId);
+  const [place, setPlace] = useState(start && isAmong ? start : { clipId: clips[0].id, frame: 0 });
   const clip = clips.find((each) => each.id === place.clipId) ?? clips[0];
   const player = useClipPlayer(clip, place.frame);
   return {

@@ -7,6 +7,7 @@ import { calendarRouter } from "./routers/calendar";
 import { checkpointsRouter } from "./routers/checkpoints";
 import { clipsRouter } from "./routers/clips";
 import { consentRouter } from "./routers/consent";
+import { evidenceRouter } from "./routers/evidence";
 import { familiesRouter } from "./routers/families";
 import { hoursRouter } from "./routers/hours";
 import { invitationsRouter } from "./routers/invitations";
@@ -46,6 +47,7 @@ export const appRouter = router({
   reviews: reviewsRouter,
   measurements: measurementsRouter,
   agreement: agreementRouter,
+  evidence: evidenceRouter,
   reviewTemplates: reviewTemplatesRouter,
   practice: practiceRouter,
   people: peopleRouter,

@@ -125,3 +125,22 @@ async function measuredRepeats(db: Db): Promise<DayRepeats[]> {
     .having(sql`count(*) >= ${FEWEST_DELIVERIES}`);
   return rows.map(({ values, ...row }) => ({ ...row, values: JSON.parse(values) as number[] }));
 }
+
+/** Where a clip belongs, and whether its film is there to be looked at. */
+export interface ClipPlace {
+  roundId: string;
+  isKept: boolean;
+}
+
+/** The clips of an athlete that belong to a round, by their ids. */
+export async function clipPlaces(db: Db, athleteId: string): Promise<Map<string, ClipPlace>> {
+  const rows = await db
+    .select({ id: clip.id, roundId: clip.roundId, state: clip.state })
+    .from(clip)
+    .where(and(eq(clip.athleteId, athleteId), isNotNull(clip.roundId)));
+  return new Map(
+    rows.flatMap(({ id, roundId, state }) =>
+      roundId === null ? [] : [[id, { roundId, isKept: state === "ready" }] as const],
+    ),
+  );
+}

@@ -1,4 +1,4 @@
-import { and, asc, desc, eq, inArray, lte, ne, or } from "drizzle-orm";
+import { and, asc, desc, eq, inArray, lte, ne, or, type SQL } from "drizzle-orm";
 import type { Db } from "@/db/client";
 import { clip } from "@/db/schema/clips";
 
@@ -40,6 +40,15 @@ export async function playableClips(
   roundId: string,
   otherClipIds: readonly string[] = [],
 ): Promise<PlayableClip[]> {
+  return clipsWhere(db, or(eq(clip.roundId, roundId), inArray(clip.id, [...otherClipIds])));
+}
+
+/** Clips by their ids, of whatever round; what gave way to a retake is left out. */
+export async function playableClipsBy(db: Db, clipIds: readonly string[]): Promise<PlayableClip[]> {
+  return clipIds.length === 0 ? [] : clipsWhere(db, inArray(clip.id, [...clipIds]));
+}
+
+async function clipsWhere(db: Db, wanted: SQL | undefined): Promise<PlayableClip[]> {
   const rows = await db
     .select({
       id: clip.id,
@@ -65,13 +74,7 @@ export async function playableClips(
       frameTimesMs: clip.frameTimesMs,
     })
     .from(clip)
-    .where(
-      and(
-        ne(clip.state, "replaced"),
-        ne(clip.state, "waiting"),
-        or(eq(clip.roundId, roundId), inArray(clip.id, [...otherClipIds])),
-      ),
-    )
+    .where(and(ne(clip.state, "replaced"), ne(clip.state, "waiting"), wanted))
     .orderBy(asc(clip.part), asc(clip.filmedOn), asc(clip.position), asc(clip.id));
   return rows.flatMap((row) =>
     row.roundId === null || row.part === null

@@ -50,6 +50,10 @@ export const ROUND_INPUTS: Record<string, ExampleInput> = {
   "reviews.settle": (record) => ({ roundId: record.rounds.answered, version: 1 }),
   "reviews.addAddendum": (record) => ({ reviewId: record.reviews.sent, text: "One more thing." }),
   "reviews.retire": (record) => ({ correctionId: record.correction, reason: "No longer wanted." }),
+  "evidence.checkpoint": (record) => ({
+    athleteId: record.athleteId,
+    checkpointId: STARTING_LIBRARY[0]?.id,
+  }),
   "measurements.again": () => ({}),
   "measurements.askAgain": (record) => ({
     measurementId: record.measurement,

@@ -46,6 +46,8 @@ export const RIGHTS = {
   "practice.tick": FAMILY,
   "correction.retire": COACHES,
 
+  "evidence.view": STAFF,
+
   "report.view": [...FAMILY, ...STAFF],
   "report.write": COACHES,
   /* A link opens a record to strangers, and no consent on record covers that: who decides for the athlete does it. */
