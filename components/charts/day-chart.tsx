@@ -98,7 +98,6 @@ export function DayChart(props: DayChartProps) {
           padding={{ top: 6, bottom: 10 }}
           axisLine={false}
           tickLine={false}
-          allowDataOverflow
         />
         {spans.map(({ id, place, from }) => (
           <ReferenceLine

@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { axisOver } from "@/components/charts/time-axis";
+import { Disclosure } from "@/components/ui/disclosure";
 import { EmptyState } from "@/components/ui/empty-state";
 import { PageHeading } from "@/components/ui/page-heading";
 import { Section } from "@/components/ui/section";
@@ -89,7 +90,9 @@ function OneSeries({ series, evidence }: OneSeriesProps) {
         <FramesToSee frames={series.frames} />
       </Section>
       <Section title="Every look" count={series.observations.length}>
-        <ObservationTable name={name} observations={series.observations} />
+        <Disclosure summary="Day, value, coach and frame of each">
+          <ObservationTable name={name} observations={series.observations} />
+        </Disclosure>
       </Section>
     </>
   );

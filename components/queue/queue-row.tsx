@@ -1,7 +1,7 @@
 "use client";
 
 import Link from "next/link";
-import type { KeyboardEvent } from "react";
+import { Fragment, type KeyboardEvent } from "react";
 import { Button } from "@/components/ui/button";
 import { LinkButton } from "@/components/ui/link-button";
 import { Menu } from "@/components/ui/menu";
@@ -49,7 +49,13 @@ export function QueueRow(props: QueueRowProps) {
         <p className={styles.what}>{whatInWords(row, viewer)}</p>
         {row.openCorrections.length > 0 ? (
           <p className={styles.what}>
-            {row.openCorrections.length} open: {row.openCorrections.join(", ")}
+            {row.openCorrections.length} open:{" "}
+            {row.openCorrections.map(({ correctionId, checkpointId, name }, at) => (
+              <Fragment key={correctionId}>
+                {at === 0 ? "" : ", "}
+                <Link href={`/athletes/${row.athleteId}/checkpoints/${checkpointId}`}>{name}</Link>
+              </Fragment>
+            ))}
           </p>
         ) : null}
       </div>

@@ -2,7 +2,7 @@ import { z } from "zod";
 import type { Db } from "@/db/client";
 import {
   coachesNow,
-  openCorrectionNames,
+  openCorrectionsAt,
   pastMinutes,
   type QueuedRound,
   roundsIn,
@@ -41,7 +41,9 @@ const owedRound = z.strictObject({
   dueAtMs: z.number(),
   lateness,
   estimateMin: z.number(),
-  openCorrections: z.array(z.string()),
+  openCorrections: z.array(
+    z.strictObject({ correctionId: z.string(), checkpointId: z.string(), name: z.string() }),
+  ),
 });
 export type OwedRow = z.output<typeof owedRound>;
 
@@ -89,7 +91,7 @@ async function owedRows(db: Db, rounds: readonly QueuedRound[], callerPersonId: 
     db,
     rounds.map((row) => row.roundId),
   );
-  const corrections = await openCorrectionNames(
+  const corrections = await openCorrectionsAt(
     db,
     rounds.map((row) => row.athleteId),
   );

@@ -2,7 +2,7 @@ import { z } from "zod";
 import type { Db } from "@/db/client";
 import { nameOf } from "@/server/data/names";
 import { remarkText } from "@/server/data/remarks";
-import { openCorrectionNames } from "@/server/data/round-queue";
+import { openCorrectionsAt } from "@/server/data/round-queue";
 import { type Round, roundsAwaitingClip } from "@/server/data/rounds";
 import { fullName } from "@/server/domain/people/person";
 import { replyOffer } from "@/server/domain/reviews/reply-offer";
@@ -31,7 +31,8 @@ export async function roundsToAnswer(
   athleteId: string,
   today: CalendarDay,
 ): Promise<RoundToAnswer[]> {
-  const openCorrections = (await openCorrectionNames(db, [athleteId])).get(athleteId) ?? [];
+  const open = (await openCorrectionsAt(db, [athleteId])).get(athleteId) ?? [];
+  const openCorrections = open.map(({ name }) => name);
   const rounds: RoundToAnswer[] = [];
   for (const row of await roundsAwaitingClip(db, athleteId)) {
     const offer = replyOffer({ ...row, today });

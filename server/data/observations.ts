@@ -126,7 +126,7 @@ async function measuredRepeats(db: Db): Promise<DayRepeats[]> {
   return rows.map(({ values, ...row }) => ({ ...row, values: JSON.parse(values) as number[] }));
 }
 
-/** Where a clip belongs, and whether its film is there to be looked at. */
+/** Where a clip belongs, and whether its film is there to be looked at, or on its way. */
 export interface ClipPlace {
   roundId: string;
   isKept: boolean;
@@ -140,7 +140,7 @@ export async function clipPlaces(db: Db, athleteId: string): Promise<Map<string,
     .where(and(eq(clip.athleteId, athleteId), isNotNull(clip.roundId)));
   return new Map(
     rows.flatMap(({ id, roundId, state }) =>
-      roundId === null ? [] : [[id, { roundId, isKept: state === "ready" }] as const],
+      roundId === null ? [] : [[id, { roundId, isKept: state === "ready" || state === "drawing" }] as const],
     ),
   );
 }

@@ -87,22 +87,34 @@ export async function viewsOf(
   return views;
 }
 
-/** The names of the checkpoints of each athlete's open corrections, in the order they were given. */
-export async function openCorrectionNames(
+/** What an athlete works on, by the checkpoint it is at. */
+export interface OpenAt {
+  correctionId: string;
+  checkpointId: string;
+  name: string;
+}
+
+/** The checkpoints of each athlete's open corrections, in the order they were given. */
+export async function openCorrectionsAt(
   db: Db,
   athleteIds: readonly string[],
-): Promise<Map<string, string[]>> {
+): Promise<Map<string, OpenAt[]>> {
   const rows = await db
-    .select({ athleteId: correction.athleteId, name: checkpoint.name })
+    .select({
+      athleteId: correction.athleteId,
+      correctionId: correction.id,
+      checkpointId: checkpoint.id,
+      name: checkpoint.name,
+    })
     .from(correction)
     .innerJoin(checkpoint, eq(checkpoint.id, correction.checkpointId))
     .where(
       and(inArray(correction.athleteId, [...athleteIds]), inArray(correction.state, ["given", "showing"])),
     )
     .orderBy(asc(correction.givenAtMs), asc(correction.position));
-  const names = new Map<string, string[]>();
-  for (const row of rows) names.set(row.athleteId, [...(names.get(row.athleteId) ?? []), row.name]);
-  return names;
+  const open = new Map<string, OpenAt[]>();
+  for (const { athleteId, ...at } of rows) open.set(athleteId, [...(open.get(athleteId) ?? []), at]);
+  return open;
 }
 
 /** Reviews looked back on for how long one takes: the academy's latest. Common practice, no source. */

@@ -79,7 +79,13 @@ describe("the queue", () => {
       });
     }
     const { owed } = await (await as(WHO.otherCoach)).rounds.queue({});
-    expect(owed).toMatchObject([{ roundId, estimateMin: 10, openCorrections: [point?.name, point?.name] }]);
+    expect(owed).toMatchObject([
+      {
+        roundId,
+        estimateMin: 10,
+        openCorrections: [{ checkpointId: point?.id, name: point?.name }, { name: point?.name }],
+      },
+    ]);
     await academy.db.update(athlete).set({ coachPersonId: WHO.otherCoach });
     expect((await (await as(WHO.coach)).rounds.queue({})).owed[0]?.estimateMin).toBe(20);
   });

@@ -44,6 +44,15 @@ const roundIn = (state: string) =>
 const sessionIn = (state: string) =>
   idOf("SELECT id FROM session WHERE state = ? ORDER BY starts_at_ms DESC", state);
 
+/** The checkpoint of an athlete that was looked at most, or one that never was. */
+function checkpointOf(athleteId: string, which: string): string {
+  return idOf(
+    `SELECT c.id FROM checkpoint c LEFT JOIN judgement j ON j.checkpoint_id = c.id AND j.athlete_id = ?
+     GROUP BY c.id ORDER BY count(j.id) ${which === "judged" ? "DESC" : "ASC"}`,
+    athleteId,
+  );
+}
+
 const ACADEMY_PAGES = ["", "/people", "/sites", "/hours", "/checkpoints", "/books", "/settings"].map(
   (page) => `/academy${page}`,
 );
@@ -63,6 +72,9 @@ function coachScreens(): string[] {
     `/athletes/${athleteId}`,
     `/athletes/${athleteId}/throws`,
     `/athletes/${athleteId}/report`,
+    ...["judged", "never judged"].map(
+      (which) => `/athletes/${athleteId}/checkpoints/${checkpointOf(athleteId, which)}`,
+    ),
     "/calendar",
     "/calendar?view=week",
     ...sessions.map((id) => `/calendar/${id}`),
