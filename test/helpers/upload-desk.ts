@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
-import { readdirSync } from "node:fs";
+import { existsSync, readdirSync } from "node:fs";
 import { join } from "node:path";
-import { beforeEach, expect } from "vitest";
+import { afterEach, beforeEach, expect, vi } from "vitest";
 import { keepClipPart, newClipName, sha256OfFile } from "@/server/media/clip-store";
 import { UploadServer } from "@/server/media/upload-server";
 import type { FinishedUpload, UploadSettings } from "@/server/media/upload-settings";
@@ -70,6 +70,7 @@ export const sha256Of = (bytes: Uint8Array): string => createHash("sha256").upda
 export class UploadDesk {
   baseDir = "";
   taken: (FinishedUpload & { sha256: string })[] = [];
+  private isOpen = false;
 
   constructor(folder: string) {
     let folders = 0;
@@ -77,7 +78,10 @@ export class UploadDesk {
       folders += 1;
       this.baseDir = join(folder, `uploads-${folders}`);
       this.taken = [];
+      this.isOpen = false;
     });
+    /* A server makes its folder without being waited for: it must not do so while all of them are taken away. */
+    afterEach(() => vi.waitUntil(() => !this.isOpen || existsSync(this.baseDir)));
   }
 
   /** The files that lie in the folder now. */
@@ -86,6 +90,7 @@ export class UploadDesk {
   }
 
   server(changes: Partial<UploadSettings> = {}): UploadServer {
+    this.isOpen = true;
     return new UploadServer({
       publicPath: "/api/uploads",
       baseDir: this.baseDir,
