@@ -9,6 +9,7 @@ import {
 } from "@/server/domain/mechanics/delivery";
 import { EventDurations } from "./event-durations";
 import styles from "./event-strip.module.css";
+import { filmRatio } from "./film-ratio";
 import { FrameImage } from "./frame-image";
 import type { ClipPlayer } from "./use-clip-player";
 import { useThumbnails } from "./use-thumbnails";
@@ -51,6 +52,7 @@ function Moments({ player, marks, onMark, onOpen }: EventStripProps) {
               event={event}
               frame={frame}
               place={index + 1}
+              ratio={filmRatio(player.clip)}
               address={frame === undefined ? undefined : picture(frame)}
               isHere={frame === player.wanted}
               onOpen={() => {
@@ -73,12 +75,13 @@ interface PictureProps {
   event: DeliveryEvent;
   frame: number | undefined;
   place: number;
+  ratio: number;
   address: string | undefined;
   isHere: boolean;
   onOpen: () => void;
 }
 
-function Picture({ event, frame, place, address, isHere, onOpen }: PictureProps) {
+function Picture({ event, frame, place, ratio, address, isHere, onOpen }: PictureProps) {
   const word = EVENT_WORDS[event];
   const isUnsure = isApproximate(event);
   const marked =
@@ -94,7 +97,10 @@ function Picture({ event, frame, place, address, isHere, onOpen }: PictureProps)
       onPress={onOpen}
       aria-label={`${word}, ${marked}${frame === undefined ? "" : ": show"}`}
     >
-      <span className={joinClasses(styles.frame, frame === undefined && styles.empty)}>
+      <span
+        className={joinClasses(styles.frame, frame === undefined && styles.empty)}
+        style={{ aspectRatio: ratio }}
+      >
         {address ? (
           <FrameImage address={address} className={styles.image} />
         ) : (

@@ -1,10 +1,10 @@
 "use client";
-import { useState } from "react";
+import { useMemo, useState } from "react";
 import { Button } from "react-aria-components/Button";
 import { Radio, RadioGroup } from "react-aria-components/RadioGroup";
 import { ToggleButton } from "react-aria-components/ToggleButton";
 import { joinClasses } from "@/components/ui/join-classes";
-import { secondsInWords } from "./frame-table";
+import { playedTimeInWords, trueTimesMs } from "./played-time";
 import type { PlayedWith } from "./played-with";
 import styles from "./player-controls.module.css";
 import { PlayerViews } from "./player-views";
@@ -23,7 +23,8 @@ export function PlayerControls({ player, marks }: PlayedWith) {
   const [areViewsOpen, setViewsOpen] = useState(false);
   const isOff = player.picture !== "ready";
   const last = clip.frameTimesMs.length - 1;
-  const time = secondsInWords(clip.frameTimesMs[wanted] ?? 0);
+  const timesMs = useMemo(() => trueTimesMs(clip), [clip]);
+  const time = playedTimeInWords(timesMs, wanted);
   return (
     <div className={styles.controls}>
       <input
@@ -34,7 +35,7 @@ export function PlayerControls({ player, marks }: PlayedWith) {
         value={wanted}
         disabled={isOff}
         aria-label="Frame"
-        aria-valuetext={`frame ${wanted + 1} of ${last + 1}, ${time}`}
+        aria-valuetext={`frame ${wanted + 1} of ${last + 1}${time && `, ${time}`}`}
         onChange={(event) => player.show(Number(event.target.value))}
       />
       <Steps player={player} isOff={isOff} />
@@ -42,7 +43,7 @@ export function PlayerControls({ player, marks }: PlayedWith) {
         <span>
           frame <b>{wanted + 1}</b> / {last + 1}
         </span>
-        <span>{time}</span>
+        {time ? <span>{time}</span> : null}
         {player.isExact ? null : <span className={styles.near}>nearest picture</span>}
       </p>
       <Speeds player={player} />

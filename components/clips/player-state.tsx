@@ -6,7 +6,7 @@ import { ProgressBar } from "@/components/ui/progress-bar";
 import type { ConversionState } from "@/server/domain/clips/clip";
 import { HOW_TO_SEND_OTHERWISE } from "@/server/domain/clips/conversion";
 import { dayInWords } from "@/server/domain/time/words";
-import { clipVideoAddress } from "./played-clip";
+import { clipCopyAddress } from "./played-clip";
 import styles from "./player.module.css";
 import type { ClipPlayer } from "./use-clip-player";
 
@@ -90,13 +90,10 @@ function Loading({ player }: { player: ClipPlayer }) {
   );
 }
 
-/**
- * Asks for the copy once it is there. A browser holds what came from one address for minutes, whatever it was told, so the
- * copy has one of its own.
- */
+/** Asks for the copy once it is there. */
 function useCopyOnceMade({ clip, video, picture }: ClipPlayer, conversion: ConversionState | null) {
   useEffect(() => {
-    const address = `${clipVideoAddress(clip.id)}?copy`;
+    const address = clipCopyAddress(clip.id);
     const isOver = conversion !== "made" || picture !== "undecodable" || video?.src.endsWith(address);
     if (video && !isOver) video.src = address;
   }, [clip.id, video, picture, conversion]);

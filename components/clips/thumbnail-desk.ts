@@ -1,5 +1,5 @@
 import { drawPicture } from "./draw-picture";
-import { clipVideoAddress, type PlayedClip } from "./played-clip";
+import { drawableAddress, type PlayedClip } from "./played-clip";
 import { showFrame } from "./show-frame";
 
 /** Sharp on a phone's dense screen at the width a strip gives it. */
@@ -8,7 +8,7 @@ const WIDTH_PX = 240;
 /** A film that has not come within this long is passed over; its frames keep their words and numbers. */
 const PATIENCE_MS = 20_000;
 
-type Film = Pick<PlayedClip, "id" | "frameTimesMs">;
+type Film = Pick<PlayedClip, "id" | "frameTimesMs" | "conversion">;
 
 interface Order {
   film: Film;
@@ -58,7 +58,7 @@ async function drawFilm(film: Film): Promise<void> {
   const end = new AbortController();
   const ofFilm = () => [...orders].find(([, order]) => order.film.id === film.id);
   try {
-    await loaded(video, clipVideoAddress(film.id), end.signal);
+    await loaded(video, drawableAddress(film), end.signal);
     for (let found = ofFilm(); found; found = ofFilm()) await drawOrder(video, ...found, end.signal);
   } catch {
     // Without small pictures the frames still have their words and numbers.

@@ -124,9 +124,11 @@ function usePictureSize({ widthPx, heightPx }: PlayedClip, film: HTMLVideoElemen
 /** The same object for as long as it is the same film: a page that is drawn anew must not take the clip back to its start. */
 function useSteady(clip: PlayedClip): PlayedClip {
   const held = useRef(clip);
-  const { id, state, hasPoster, frameTimesMs } = held.current;
+  const { id, state, hasPoster, capturedFps, conversion, frameTimesMs } = held.current;
   const isSame = id === clip.id && state === clip.state && frameTimesMs.length === clip.frameTimesMs.length;
-  if (!isSame || hasPoster !== clip.hasPoster)
+  const isToldAlike =
+    hasPoster === clip.hasPoster && capturedFps === clip.capturedFps && conversion === clip.conversion;
+  if (!isSame || !isToldAlike)
     held.current = { ...clip, frameTimesMs: isSame ? frameTimesMs : clip.frameTimesMs };
   return held.current;
 }

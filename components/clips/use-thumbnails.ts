@@ -8,11 +8,11 @@ import { drawnThumbnail, orderThumbnail } from "./thumbnail-desk";
  * @returns the address of a frame's picture, or undefined while it is not drawn
  */
 export function useThumbnails(
-  clip: Pick<PlayedClip, "id" | "state" | "frameTimesMs">,
+  clip: Pick<PlayedClip, "id" | "state" | "frameTimesMs" | "conversion">,
   frames: readonly number[],
 ): (frame: number) => string | undefined {
   const [, redraw] = useReducer((count: number) => count + 1, 0);
-  const { id, state, frameTimesMs } = clip;
+  const { id, state, frameTimesMs, conversion } = clip;
   const missing = frames.filter((frame) => drawnThumbnail(id, frame) === undefined);
   const wanted = state === "ready" ? missing.join(" ") : "";
 
@@ -20,11 +20,11 @@ export function useThumbnails(
     if (wanted === "") return;
     const takeBack = wanted
       .split(" ")
-      .map((frame) => orderThumbnail({ id, frameTimesMs }, Number(frame), redraw));
+      .map((frame) => orderThumbnail({ id, frameTimesMs, conversion }, Number(frame), redraw));
     return () => {
       for (const take of takeBack) take();
     };
-  }, [wanted, id, frameTimesMs]);
+  }, [wanted, id, frameTimesMs, conversion]);
 
   return (frame) => drawnThumbnail(id, frame);
 }

@@ -1,6 +1,7 @@
 "use client";
 import { Button } from "react-aria-components/Button";
 import type { MarkedFrames } from "@/components/clips/event-strip";
+import { filmRatio } from "@/components/clips/film-ratio";
 import { FrameImage } from "@/components/clips/frame-image";
 import { useThumbnails } from "@/components/clips/use-thumbnails";
 import type { ClipView, CorrectionView } from "@/server/api/reviews/shapes";
@@ -42,8 +43,8 @@ export function PairStrip({ older, newer, corrections, onOpen }: PairStripProps)
               aria-label={`${EVENT_WORDS[event]}: old ${inWords(oldFrame)}, new ${inWords(newFrame)}`}
             >
               <span className={styles.word}>{EVENT_WORDS[event]}</span>
-              <Half word="Old" frame={oldFrame} picture={oldPicture} />
-              <Half word="New" frame={newFrame} picture={newPicture} />
+              <Half word="Old" clip={older.clip} frame={oldFrame} picture={oldPicture} />
+              <Half word="New" clip={newer.clip} frame={newFrame} picture={newPicture} />
             </Button>
             {said.map((each) => (
               <p key={each.id} className={styles.said}>
@@ -61,15 +62,20 @@ const inWords = (frame: number | undefined) => (frame === undefined ? "not marke
 
 interface HalfProps {
   word: string;
+  clip: ClipView;
   frame: number | undefined;
   picture: (frame: number) => string | undefined;
 }
 
-function Half({ word, frame, picture }: HalfProps) {
+function Half({ word, clip, frame, picture }: HalfProps) {
   const address = frame === undefined ? undefined : picture(frame);
   return (
     <span className={styles.half}>
-      <span className={styles.frame} data-empty={frame === undefined ? "" : undefined}>
+      <span
+        className={styles.frame}
+        style={{ aspectRatio: filmRatio(clip) }}
+        data-empty={frame === undefined ? "" : undefined}
+      >
         {address ? <FrameImage address={address} className={styles.image} /> : null}
       </span>
       <span className={styles.marked}>

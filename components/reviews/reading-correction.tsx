@@ -1,5 +1,6 @@
 "use client";
 import { Button as OpenButton } from "react-aria-components/Button";
+import { filmRatio } from "@/components/clips/film-ratio";
 import { FrameImage } from "@/components/clips/frame-image";
 import { useThumbnails } from "@/components/clips/use-thumbnails";
 import { CorrectionMark } from "@/components/home/correction-mark";
@@ -134,7 +135,7 @@ function Still({ word, place, onSee }: StillProps) {
       onPress={() => onSee(place)}
       aria-label={`${word}: show frame ${frame + 1}`}
     >
-      <span className={styles.still}>
+      <span className={styles.still} style={{ aspectRatio: filmRatio(clip) }}>
         {address ? <FrameImage address={address} className={styles.image} /> : null}
       </span>
       {word}, frame {frame + 1}

@@ -52,6 +52,7 @@ export function RoomReading({ room, clips, start }: RoomClips) {
               <RoomSlip
                 recap={recapIn(room.reviewDraft.document, room)}
                 draft={room.reviewDraft.document}
+                room={room}
                 onOpen={(row) => {
                   if (row.clipId !== null && row.frame !== null) goTo(row.clipId, row.frame);
                 }}

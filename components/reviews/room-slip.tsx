@@ -5,21 +5,29 @@ import { PHASE_WORDS, type Phase } from "@/server/domain/mechanics/delivery";
 import type { ReviewDraft } from "@/server/domain/reviews/draft";
 import type { Recap } from "@/server/domain/reviews/recap";
 import styles from "./room-slip.module.css";
+import { type SlipRoom, slipMeasures } from "./slip-measures";
 
 /** What a {@link RoomSlip} takes. */
 export interface RoomSlipProps {
   recap: Recap;
   /** The clip and frame of each, by the draft's ids. */
   draft: ReviewDraft;
+  room: SlipRoom;
   onOpen: (place: { clipId: string | null; frame: number | null; phase: Phase }) => void;
   /** Stands after the list: the way to add a keep of one's own words. */
   children?: ReactNode;
 }
 
 /** The slip: corrections numbered as the delivery runs, keeps under them. It is what the family will read. */
-export function RoomSlip({ recap, draft, onOpen, children }: RoomSlipProps) {
-  const clipOf = (id: string) =>
-    [...draft.corrections, ...draft.keeps].find((row) => row.id === id)?.clipId ?? null;
+export function RoomSlip({ recap, draft, room, onOpen, children }: RoomSlipProps) {
+  const rowOf = (id: string) => [...draft.corrections, ...draft.keeps].find((row) => row.id === id);
+  const clipOf = (id: string) => rowOf(id)?.clipId ?? null;
+  const measured = (id: string) =>
+    slipMeasures(rowOf(id)?.checkpointId ?? null, draft.measures, room).map((each) => (
+      <span key={each.id} className={styles.measured}>
+        {each.words}
+      </span>
+    ));
   return (
     <>
       {recap.count === 0 ? (
@@ -41,6 +49,7 @@ export function RoomSlip({ recap, draft, onOpen, children }: RoomSlipProps) {
                 {row.checkpointName}, {PHASE_WORDS[row.phase].toLowerCase()}
                 {row.drill.trim() ? `. Drill: ${row.drill.trim()}` : ""}
               </span>
+              {measured(row.id)}
             </li>
           ))}
         </ol>
@@ -58,6 +67,7 @@ export function RoomSlip({ recap, draft, onOpen, children }: RoomSlipProps) {
                 Frame {row.frame + 1}
               </Button>
             )}
+            {measured(row.id)}
           </li>
         ))}
       </ul>

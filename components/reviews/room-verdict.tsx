@@ -1,4 +1,5 @@
 "use client";
+import { filmRatio } from "@/components/clips/film-ratio";
 import { FrameImage } from "@/components/clips/frame-image";
 import type { ClipPlayer } from "@/components/clips/use-clip-player";
 import { useThumbnails } from "@/components/clips/use-thumbnails";
@@ -146,7 +147,7 @@ function Still({ word, clips, place, none }: StillProps) {
   const frame = place?.frame ?? null;
   return (
     <figure className={styles.still}>
-      <div className={styles.stillFrame}>
+      <div className={styles.stillFrame} style={clip && { aspectRatio: filmRatio(clip) }}>
         {clip && frame !== null ? <StillPicture clip={clip} frame={frame} /> : null}
       </div>
       <figcaption>

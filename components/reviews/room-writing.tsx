@@ -100,6 +100,7 @@ export function RoomWriting({ room, clips, start }: RoomClips) {
             <RoomSlip
               recap={recap}
               draft={document}
+              room={room}
               onOpen={(row) => {
                 setPhase(row.phase);
                 if (row.clipId !== null && row.frame !== null) goTo(row.clipId, row.frame);
