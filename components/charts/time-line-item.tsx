@@ -136,9 +136,16 @@ function Words({ placed: { words, from, to }, y }: { placed: PlacedItem; y: numb
     before: [from, -12, "end"] as const,
   }[words.side];
   return (
-    <text className={styles.label} x={asPercent(at)} dx={dx} y={y + 17} textAnchor={anchor}>
-      {words.text}
-    </text>
+    <>
+      {words.side === "on" ? (
+        <svg aria-hidden="true" x={asPercent(at)} y={y + 6} width="1" height="14" overflow="visible">
+          <rect className={styles.ground} x="6" width={words.widthPx} height="14" />
+        </svg>
+      ) : null}
+      <text className={styles.label} x={asPercent(at)} dx={dx} y={y + 17} textAnchor={anchor}>
+        {words.text}
+      </text>
+    </>
   );
 }
 

@@ -53,7 +53,7 @@ function roomFor(
   const share = (px: number) => px / widthPx;
   const [first, last] = [from - share(CAP_PX), to + share(CAP_PX)];
   const placed = (side: PlacedWords["side"], taken: readonly [number, number]) => ({
-    words: { text, side },
+    words: { text, side, widthPx: words },
     taken,
   });
   if ((to - from) * widthPx >= words + 2 * GAP_PX) return placed("on", [first, last + share(GAP_PX)]);

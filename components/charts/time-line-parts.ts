@@ -58,6 +58,8 @@ export interface TimeLineRow {
 export interface PlacedWords {
   text: string;
   side: "on" | "after" | "before";
+  /** At most so wide. */
+  widthPx: number;
 }
 
 /** An item and where it stands: its lane within the row, its ends as shares of the axis. */

@@ -7,6 +7,7 @@ import type { Figure } from "./measure";
 import { measurePlayer } from "./player";
 import { measureArms, measureClaims, measureCommits } from "./records";
 import { measureReview } from "./review";
+import { measureSeason } from "./season";
 import { measureServing } from "./serving";
 
 const isForPrograms = process.argv.includes("--json");
@@ -19,6 +20,7 @@ try {
     await measureArms(folder),
     await measureServing(folder),
     ...(await measureBoard(folder)),
+    await measureSeason(),
     ...(await measurePlayer(folder)),
     ...review.figures,
   ];

@@ -86,8 +86,13 @@ function seriesEvidence(
   const wanted = wantedDirection(series.kind, saying, record.wantedOf(series.checkpointId));
   return {
     ...{ series, wanted, error: record.errorOf(series) },
-    trend: trendInWords(series, wanted),
-    shift: shiftInSeries(series, corrections.at(-1)?.givenOn ?? null),
+    /* Worked out when asked for: a season's line tells the changes of twenty series and the trend of none. */
+    get trend() {
+      return trendInWords(series, wanted);
+    },
+    get shift() {
+      return shiftInSeries(series, corrections.at(-1)?.givenOn ?? null);
+    },
     since: corrections.flatMap(({ id }) => {
       const among = amongOf(id);
       return among === undefined ? [] : [{ correctionId: id, among }];
