@@ -3,6 +3,8 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { measureBoard } from "./board";
+import { measureEvidence } from "./evidence";
+import { measureHolding } from "./holding";
 import type { Figure } from "./measure";
 import { measurePlayer } from "./player";
 import { measureArms, measureClaims, measureCommits } from "./records";
@@ -23,6 +25,8 @@ try {
     await measureSeason(),
     ...(await measurePlayer(folder)),
     ...review.figures,
+    await measureHolding(folder),
+    ...measureEvidence(),
   ];
   for (const figure of figures) {
     if (isForPrograms) console.log(JSON.stringify(figure));

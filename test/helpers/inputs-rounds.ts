@@ -54,6 +54,7 @@ export const ROUND_INPUTS: Record<string, ExampleInput> = {
     athleteId: record.athleteId,
     checkpointId: STARTING_LIBRARY[0]?.id,
   }),
+  "evidence.holding": () => ({ phase: null, checkpointId: null, coachId: null }),
   "measurements.again": () => ({}),
   "measurements.askAgain": (record) => ({
     measurementId: record.measurement,

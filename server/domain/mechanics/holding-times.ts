@@ -16,6 +16,8 @@ export interface WatchedCorrection extends HoldingTime {
 export interface HoldingTimes {
   watched: number;
   held: number;
+  /** How many never held and are still worked on; what is neither held nor open was retired. */
+  open: number;
   /** How many of those that held came back. */
   cameBack: number;
   /** The shortest time within which half held; null below half, or of too few. */
@@ -41,6 +43,7 @@ export function holdingTimes(corrections: readonly WatchedCorrection[]): Holding
   const counts = {
     watched: corrections.length,
     held: corrections.filter(({ hasHeld }) => hasHeld).length,
+    open: corrections.filter(({ isOpen }) => isOpen).length,
     cameBack: corrections.filter(({ hasComeBack }) => hasComeBack).length,
   };
   const curve = kaplanMeier(corrections.map(({ days, hasHeld }) => ({ duration: days, hasEnded: hasHeld })));

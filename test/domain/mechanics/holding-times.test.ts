@@ -13,10 +13,11 @@ import {
   type WatchedCorrection,
 } from "@/server/domain/mechanics/holding-times";
 import { type CorrectionEventKind, standingOf } from "@/server/domain/reviews/correction-state";
-import { instantOf } from "@/server/domain/time/calendar-day";
+import { dayOf, instantOf } from "@/server/domain/time/calendar-day";
 import { expectFinite } from "../statistics/agree";
 
 const ZONE = "America/New_York";
+const dayAt = (ms: number) => dayOf(ms, ZONE);
 const historyOf = (...events: [CorrectionEventKind, string][]) =>
   standingOf(
     events.map(([kind, day]) => ({ kind, atMs: instantOf(day, 600, ZONE), reason: "no longer wanted" })),
@@ -60,20 +61,29 @@ describe("a holding time", () => {
     "of one that is %s",
     (_, events, days, hasHeld, hasComeBack) => {
       const history = historyOf(["given", "2026-11-01"], ...events);
-      expect(holdingTime(history, "2026-12-01", ZONE)).toEqual({ days, hasHeld, hasComeBack });
+      expect(holdingTime(history, "2026-12-01", dayAt)).toMatchObject({ days, hasHeld, hasComeBack });
     },
   );
 
+  it("is open while it is worked on and never held: not once retired, nor when it came back", () => {
+    const isOpen = (...events: [CorrectionEventKind, string][]) =>
+      holdingTime(historyOf(["given", "2026-11-01"], ...events), "2026-12-01", dayAt).isOpen;
+    expect(isOpen(["partly", "2026-11-10"])).toBe(true);
+    expect(isOpen(["retired", "2026-11-10"])).toBe(false);
+    expect(isOpen(["confirmed", "2026-11-10"], ["not_yet", "2026-11-12"])).toBe(false);
+  });
+
   it("of an empty history, or one from after today, is 0 days and not held", () => {
-    const none = { days: 0, hasHeld: false, hasComeBack: false };
-    expect(holdingTime([], "2026-12-01", ZONE)).toEqual(none);
-    expect(holdingTime(historyOf(["given", "2026-11-01"]), "2026-10-01", ZONE)).toEqual(none);
+    const none = { days: 0, hasHeld: false, isOpen: true, hasComeBack: false };
+    expect(holdingTime([], "2026-12-01", dayAt)).toEqual(none);
+    expect(holdingTime(historyOf(["given", "2026-11-01"]), "2026-10-01", dayAt)).toEqual(none);
   });
 });
 
 const watched = (of: Partial<WatchedCorrection> = {}): WatchedCorrection => ({
   ...{ checkpointId: "head-steady", coachId: "ada", drill: "Towel drill", hasHeld: true, hasComeBack: false },
   days: 20,
+  isOpen: of.hasHeld === false,
   ...of,
 });
 const heldAfter = (...days: number[]) => days.map((each) => watched({ days: each }));
@@ -83,7 +93,7 @@ describe("how long corrections take to hold", () => {
      The interval at 10 begins at 0.8 × exp(-1.96 × √(1/20)) = 0.516, above a half still: 20 or more. */
   it("counts the open ones while they were watched: half within 20 days", () => {
     const times = holdingTimes([...heldAfter(10, 20, 20, 30), watched({ days: 25, hasHeld: false })]);
-    expect(times).toMatchObject({ watched: 5, held: 4, cameBack: 0, medianDays: 20, lowerDays: 20 });
+    expect(times).toMatchObject({ watched: 5, held: 4, open: 1, cameBack: 0, medianDays: 20, lowerDays: 20 });
     expect(times.words).toBe("half held within 20 days (20 or more); 4 of 5 held, none of which came back");
   });
 
