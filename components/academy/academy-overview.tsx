@@ -56,6 +56,11 @@ function placesOf({ settings, counts, checkpoints }: Overview): Place[] {
       now: "The limits that arms go by, with their sources, and which mound work counts",
     },
     {
+      href: "/academy/holding",
+      label: "Holding",
+      now: "How long corrections take to hold, by checkpoint and by coach, and beside which drills",
+    },
+    {
       href: "/academy/settings",
       label: "Settings",
       now: `Reviews promised within ${promiseInWords(settings)}; at most ${settings.maxOpenCorrections} corrections open at a time`,

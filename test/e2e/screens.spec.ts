@@ -53,9 +53,16 @@ function checkpointOf(athleteId: string, which: string): string {
   );
 }
 
-const ACADEMY_PAGES = ["", "/people", "/sites", "/hours", "/checkpoints", "/books", "/settings"].map(
-  (page) => `/academy${page}`,
-);
+const ACADEMY_PAGES = [
+  "",
+  "/people",
+  "/sites",
+  "/hours",
+  "/checkpoints",
+  "/books",
+  "/holding",
+  "/settings",
+].map((page) => `/academy${page}`);
 
 function coachScreens(): string[] {
   const [athleteId = ""] = athletesOf("guardian");
