@@ -57,7 +57,12 @@ export interface Series {
  * @returns in the order in which each first appears
  */
 export function seriesOf(observations: readonly Observation[]): Series[] {
-  const groups = grouped(observations, ({ checkpointId, kind, view }) => `${checkpointId} ${kind} ${view}`);
+  const groups = grouped(
+    observations,
+    ({ checkpointId }) => checkpointId,
+    ({ kind }) => kind,
+    ({ view }) => view,
+  );
   return groups.flatMap((group) => {
     const [first] = group;
     if (first === undefined) return [];
@@ -107,15 +112,15 @@ export function repeatGroups(observations: readonly Observation[]): {
 /* A repeat may have been taken weeks after the first look; the delivery is of the day of the first. */
 function framesOf(observations: readonly Observation[]): { day: CalendarDay; values: number[] }[] {
   const seen = observations.filter((each) => each.value !== null);
-  return grouped(seen, frameOf).map((group) => ({
+  return grouped(seen, deliveryOf, frameOf).map((group) => ({
     day: group.map(({ day }) => day).sort(compareDays)[0] ?? "",
     values: group.flatMap(({ value }) => (value === null ? [] : [value])),
   }));
 }
 
-function frameOf({ id, clipId, frame, repeatOfId }: Observation): string {
-  return clipId === null ? `seen ${repeatOfId ?? id}` : `clip ${clipId} ${frame}`;
-}
+/* A delivery seen in person has no frame; what it repeats tells it from the next. */
+const deliveryOf = ({ id, clipId, repeatOfId }: Observation) => clipId ?? repeatOfId ?? id;
+const frameOf = ({ clipId, frame }: Observation) => (clipId === null ? "seen" : frame);
 
 const extremesOf = (values: readonly number[]) => ({
   least: Math.min(...values),
