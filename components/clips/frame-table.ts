@@ -49,10 +49,14 @@ export function seekTargetMs(
   return from + (to - from) * part;
 }
 
+/** Some containers round a frame's time to a whole millisecond: two tables of one instant differ by that. */
+const CONTAINER_MS = 1;
+
 /**
- * The frame of a second clip that goes with a frame of the first when both are lined up on a pair of frames: as long
- * after (or before) its own as the first is.
- * @example followFrame({ leader: 3, follower: 1 }, [0, 10, 20, 30, 40], [0, 20, 40], 4) // 1, since 10 ms later is 30 ms
+ * The frame of a second clip that goes with a frame of the first when both are lined up on a pair of frames: the one
+ * whose time is nearest to as long after (or before) its own as the first is; of two as near, the earlier.
+ * @example followFrame({ leader: 3, follower: 1 }, [0, 10, 20, 30, 40], [0, 20, 40], 4) // 1: 10 ms later is 30 ms, as near to either
+ * @example followFrame({ leader: 0, follower: 0 }, [0, 16.7, 33.3], [0, 17, 33], 1) // 1
  */
 export function followFrame(
   linedUp: { leader: number; follower: number },
@@ -61,7 +65,11 @@ export function followFrame(
   leaderFrame: number,
 ): number {
   const sinceMs = (leaderTimesMs[leaderFrame] ?? 0) - (leaderTimesMs[linedUp.leader] ?? 0);
-  return frameAt(followerTimesMs, (followerTimesMs[linedUp.follower] ?? 0) + sinceMs);
+  const timeMs = (followerTimesMs[linedUp.follower] ?? 0) + sinceMs;
+  const before = frameAt(followerTimesMs, timeMs);
+  const sinceBefore = timeMs - (followerTimesMs[before] ?? 0);
+  const untilAfter = (followerTimesMs[before + 1] ?? Number.POSITIVE_INFINITY) - timeMs;
+  return sinceBefore - untilAfter > CONTAINER_MS ? before + 1 : before;
 }
 
 /** A time in a clip as it is written: seconds to the millisecond. @example secondsInWords(612.3) // "0.612 s" */

@@ -89,6 +89,27 @@ describe("followFrame", () => {
     expect(followFrame({ leader: 2, follower: 1 }, [0, 10, 20, 30, 40], [0, 20, 40], 4)).toBe(2);
   });
 
+  it("takes the nearest frame, so that a table of whole milliseconds goes along frame by frame", () => {
+    const exact = Array.from({ length: 180 }, (_, frame) => (frame * 1000) / 60);
+    const whole = exact.map(Math.round);
+    for (const frame of exact.keys()) {
+      expect(followFrame({ leader: 0, follower: 0 }, exact, whole, frame)).toBe(frame);
+      expect(followFrame({ leader: 7, follower: 7 }, whole, exact, frame)).toBe(frame);
+    }
+  });
+
+  it("is never farther off in time than half the follower's frame and what a container rounds to", () => {
+    fc.assert(
+      fc.property(tables, tables, fc.nat(), (leader, follower, pick) => {
+        const frame = pick % leader.length;
+        const chosen = followFrame({ leader: 0, follower: 0 }, leader, follower, frame);
+        const off = (at: number) => Math.abs((follower[at] ?? Number.NaN) - (leader[frame] ?? Number.NaN));
+        const nearest = Math.min(...follower.map((_time, at) => off(at)));
+        expect(off(chosen)).toBeLessThanOrEqual(nearest + 1 + 1e-9);
+      }),
+    );
+  });
+
   it("stops at the ends of the second clip", () => {
     expect(followFrame({ leader: 4, follower: 1 }, [0, 10, 20, 30, 40], [0, 10, 20], 0)).toBe(0);
     expect(followFrame({ leader: 0, follower: 1 }, [0, 10, 20, 30, 40], [0, 10, 20], 4)).toBe(2);
