@@ -1,6 +1,7 @@
 import type { AcademyRows } from "@/server/data/academy-rows";
 import type { AuditedAct } from "@/server/data/audit";
 import type { CameraView } from "@/server/domain/mechanics/delivery";
+import { buildBlindSets } from "./academy/blind-sets";
 import { openDiary } from "./academy/diary";
 import { logLateGame } from "./academy/late-game";
 import { writeNotices } from "./academy/notices";
@@ -47,6 +48,7 @@ export function buildAcademy(input: AcademyInput): DemoAcademy {
   for (const athlete of athletes) logLateGame(world, athlete);
   writeNotices(world, athletes);
   buildUsualReviews(world);
+  buildBlindSets(world);
   const acts = world.acts.sort((a, b) => a.atMs - b.atMs);
   return { rows: world.rows, acts, demoClips: inOrderOfUse(world) };
 }

@@ -51,6 +51,11 @@ function placesOf({ settings, counts, checkpoints }: Overview): Place[] {
       now: "What is usually said of a clip, by age, ready to be put on a slip",
     },
     {
+      href: "/academy/agreement",
+      label: "Coach agreement",
+      now: "Frames that coaches judge or measure alone, and how far they see the same",
+    },
+    {
       href: "/academy/books",
       label: "Rule books",
       now: "The limits that arms go by, with their sources, and which mound work counts",

@@ -29,6 +29,9 @@ const ACT_WORDS: Record<string, string> = {
   "rate.set": "Price set",
   "rate.removed": "Price taken out",
   "notices.retried": "Notices put back in line",
+  "agreement.drawn": "Blind set drawn",
+  "agreement.closed": "Blind set closed",
+  "remeasure.withdrawn": "Request for a second measure withdrawn",
   "report.link_made": "Link to a season’s report made",
   "report.link_revoked": "Link to a season’s report ended",
 };

@@ -28,6 +28,7 @@ const PLACES: readonly Place[] = [
 const BESIDES: readonly Place[] = [
   { href: "/calendar/find", label: "Find a time" },
   { href: "/account", label: "Where you are signed in" },
+  { href: "/academy/agreement", label: "Coach agreement" },
   { href: "/academy/people", label: "People", isForAdmins: true },
   { href: "/academy/sites", label: "Sites and lanes", isForAdmins: true },
   { href: "/academy/hours", label: "Coaches' hours", isForAdmins: true },

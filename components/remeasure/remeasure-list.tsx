@@ -12,9 +12,12 @@ import { MEASURES } from "@/server/domain/mechanics/measure-kind";
 import { dayInWords } from "@/server/domain/time/words";
 import { AskAgainDialog } from "./ask-again-dialog";
 import { ErrorTable } from "./error-table";
-import { onFrame } from "./remeasure-words";
+import styles from "./remeasure.module.css";
+import { askedOfInWords, onFrame } from "./remeasure-words";
+import { WithdrawDialog } from "./withdraw-dialog";
 
 type Latest = AgainView["latest"][number];
+type Request = AgainView["waiting"][number];
 
 /** What waits to be measured a second time, how sure each measure is, and what could be asked for. */
 export function RemeasureList({ isCoach, waiting, latest, coaches, measureErrors }: AgainView) {
@@ -35,6 +38,7 @@ export function RemeasureList({ isCoach, waiting, latest, coaches, measureErrors
 }
 
 function Waiting({ waiting, isCoach }: Pick<AgainView, "waiting" | "isCoach">) {
+  const [withdrawing, setWithdrawing] = useState<Request | null>(null);
   if (waiting.length === 0) {
     return (
       <EmptyState title="Nothing waits for a second measure">
@@ -53,22 +57,36 @@ function Waiting({ waiting, isCoach }: Pick<AgainView, "waiting" | "isCoach">) {
           { key: "kind", heading: "Measure", isRowHeading: true, cell: (row) => MEASURES[row.kind].words },
           { key: "athlete", heading: "Athlete", cell: (row) => row.athleteName },
           { key: "where", heading: "Where", cell: onFrame },
-          { key: "whose", heading: "Asked of", cell: (row) => (row.isForMe ? "you" : "whoever comes first") },
+          { key: "whose", heading: "Asked of", cell: (row) => askedOfInWords(row) },
           {
             ...ACTS_COLUMN,
-            cell: (row) =>
-              isCoach ? (
-                <LinkButton
-                  isSmall
-                  href={`/reviews/measure-again/${row.requestId}`}
-                  aria-label={`Measure again: ${MEASURES[row.kind].words}, ${row.athleteName}`}
-                >
-                  Measure again
-                </LinkButton>
-              ) : null,
+            cell: (row) => (
+              <div className={styles.rowActs}>
+                {isCoach && (row.isForMe || row.askedOf === null) ? (
+                  <LinkButton
+                    isSmall
+                    href={`/reviews/measure-again/${row.requestId}`}
+                    aria-label={`Measure again: ${MEASURES[row.kind].words}, ${row.athleteName}`}
+                  >
+                    Measure again
+                  </LinkButton>
+                ) : null}
+                {row.mayWithdraw ? (
+                  <Button
+                    isSmall
+                    variant="link"
+                    onPress={() => setWithdrawing(row)}
+                    aria-label={`Withdraw the request: ${MEASURES[row.kind].words}, ${row.athleteName}`}
+                  >
+                    Withdraw
+                  </Button>
+                ) : null}
+              </div>
+            ),
           },
         ]}
       />
+      {withdrawing ? <WithdrawDialog request={withdrawing} onClose={() => setWithdrawing(null)} /> : null}
     </Section>
   );
 }

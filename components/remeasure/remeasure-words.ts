@@ -22,3 +22,8 @@ export function figureInWords(kind: MeasureKind, figure: ErrorFigure | null): st
   const { unit } = MEASURES[kind];
   return `± ${marginInWords(unit, figure)}${UNIT_WORDS[unit]} from ${figure.degreesOfFreedom} repeats`;
 }
+
+/** Of whom a second measure is asked. @example askedOfInWords({ isForMe: true, askedOf: "Ines Roe" }) // "you" */
+export function askedOfInWords({ isForMe, askedOf }: { isForMe: boolean; askedOf: string | null }): string {
+  return isForMe ? "you" : (askedOf ?? "whoever comes first");
+}

@@ -5,7 +5,16 @@ import { clip } from "@/db/schema/clips";
 import { coachAbsence, coachHours } from "@/db/schema/coaches";
 import { correction, correctionEvent, practiceDay } from "@/db/schema/corrections";
 import { charge, rate } from "@/db/schema/ledger";
-import { drawnMark, eventMark, judgement, measurement, remeasureRequest } from "@/db/schema/mechanics";
+import {
+  blindItem,
+  blindRating,
+  blindSet,
+  drawnMark,
+  eventMark,
+  judgement,
+  measurement,
+  remeasureRequest,
+} from "@/db/schema/mechanics";
 import { notice } from "@/db/schema/notices";
 import {
   academy,
@@ -60,6 +69,9 @@ const TABLES = {
   judgement,
   measurement,
   remeasureRequest,
+  blindSet,
+  blindItem,
+  blindRating,
   drawnMark,
   correction,
   correctionEvent,

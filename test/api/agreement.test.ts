@@ -184,7 +184,7 @@ describe("closing a set", () => {
     const [found] = results?.kinds ?? [];
     /* By hand: disagreement weights are squares; of 6 pairs one lies 2 apart. */
     expect(found?.pairs).toMatchObject([{ items: 6, coaches: [WHO.coach, WHO.otherCoach] }]);
-    expect(found?.pairs?.[0]?.words).toMatch(/the same step on 5 of 6 items/);
+    expect(found?.pairs?.[0]?.words).toMatch(/the same step on 5 of 6 frames/);
     expect(found?.itemsApart).toMatchObject([{ position: 5, apart: 2, frame: 108 }]);
     expect(found?.itemsApart[0]?.at?.roundId).toMatch(/^rnd_blind_/);
     expect(found?.byCoach.map(({ offset }) => offset)).toEqual([

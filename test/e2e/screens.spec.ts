@@ -64,6 +64,14 @@ const ACADEMY_PAGES = [
   "/settings",
 ].map((page) => `/academy${page}`);
 
+const openSet = () => idOf("SELECT id FROM blind_set WHERE closed_at_ms IS NULL");
+
+/** The blind sets, one that is being rated and one that tells how far coaches agree. */
+function agreementScreens(): string[] {
+  const closed = idOf("SELECT id FROM blind_set WHERE closed_at_ms IS NOT NULL");
+  return ["", `/${openSet()}`, `/${closed}`].map((page) => `/academy/agreement${page}`);
+}
+
 function coachScreens(): string[] {
   const [athleteId = ""] = athletesOf("guardian");
   const rounds = ["received", "taken", "sent", "answered", "retake", "settled"].map(roundIn);
@@ -74,6 +82,8 @@ function coachScreens(): string[] {
     ...rounds.map((id) => `/reviews/${id}`),
     "/reviews/measure-again",
     `/reviews/measure-again/${idOf("SELECT id FROM remeasure_request WHERE done_at_ms IS NULL")}`,
+    ...agreementScreens(),
+    `/reviews/blind/${openSet()}`,
     "/athletes",
     "/arms",
     `/athletes/${athleteId}`,
@@ -106,6 +116,7 @@ function adminScreens(): string[] {
     ...ACADEMY_PAGES,
     ...["/rates", "/notices", "/record", "/people/new"].map((page) => `/academy${page}`),
     ...[child, personOf("coach"), personOf("guardian")].map((id) => `/academy/people/${id}`),
+    ...agreementScreens(),
     "/academy/books/usa-baseball-2018",
     `/academy/people/${child}/edit`,
     `/academy/people/${personOf("coach")}/edit`,

@@ -89,7 +89,9 @@ describe.each(BUILT_DAYS)("the demo academy on $name", (built) => {
   });
 
   it("puts into the audit log what the product would: who joined, and every price as it was set", () => {
-    expect(new Set(acts.map(({ action }) => action))).toEqual(new Set(["account.invitation", "rate.set"]));
+    expect(new Set(acts.map(({ action }) => action))).toEqual(
+      new Set(["account.invitation", "rate.set", "agreement.drawn", "agreement.closed"]),
+    );
     for (const { subjectId, facts } of acts.filter(({ action }) => action === "rate.set")) {
       const rate = rows.rate.find(({ id }) => id === subjectId);
       const { id, effectiveTo, ...set } = rate ?? {};

@@ -54,7 +54,7 @@ export function measureAgreement(kind: MeasureKind, ratings: readonly BlindRatin
   }
   const { icc: figure, lower, upper } = found.forms["2,1"];
   const standardError = Math.sqrt(found.squares.withinSubjects);
-  const of = `of ${coaches.length} coaches on ${items.length} items`;
+  const of = `of ${coaches.length} coaches on ${items.length} frames`;
   const reach = `95 of 100 measures lie within ${amountInWords(kind, 1.96 * standardError)} of what coaches say on average.`;
   const words =
     figure === null
@@ -84,7 +84,7 @@ function pairAgreement(ratings: readonly BlindRating[], pair: [string, string]):
     return { ...about, ...NO_FIGURE, words: tooFewWords(2, said.length) };
   }
   const same = said.filter(([one, other]) => one === other).length;
-  const counted = `the same step on ${same} of ${said.length} items`;
+  const counted = `the same step on ${same} of ${said.length} frames`;
   if (found.kappa === null) {
     const words = `${capital(counted)}, and it was one step throughout: such a set cannot tell agreement from chance.`;
     return { ...about, ...NO_FIGURE, words };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { figureInWords, onFrame } from "@/components/remeasure/remeasure-words";
+import { askedOfInWords, figureInWords, onFrame } from "@/components/remeasure/remeasure-words";
 
 describe("how sure a measure is, in words", () => {
   const figure = { withinSd: 1.4, plusMinus: 2.744, degreesOfFreedom: 18, isEnough: true };
@@ -20,5 +20,13 @@ describe("how sure a measure is, in words", () => {
 
   it("counts frames from 1 where they are read", () => {
     expect(onFrame({ view: "open_side", frame: 108 })).toBe("open side, frame 109");
+  });
+
+  it.each([
+    [{ isForMe: true, askedOf: "Ines Roe" }, "you"],
+    [{ isForMe: false, askedOf: "Ines Roe" }, "Ines Roe"],
+    [{ isForMe: false, askedOf: null }, "whoever comes first"],
+  ])("says of whom it is asked: %o", (asked, words) => {
+    expect(askedOfInWords(asked)).toBe(words);
   });
 });

@@ -42,7 +42,7 @@ describe("agreement on measures", () => {
     expect(found.upper).toBeCloseTo(expected["ICC(2,1)"].ci95[1], 6);
     /* The published mean square within is 6.26: 1.96 × √6.2639 = 4.9. */
     expect(found.words).toBe(
-      "ICC(2,1) 0.29 (0.02 to 0.76) of 4 coaches on 6 items. 95 of 100 measures lie within 4.9° of what coaches say on average.",
+      "ICC(2,1) 0.29 (0.02 to 0.76) of 4 coaches on 6 frames. 95 of 100 measures lie within 4.9° of what coaches say on average.",
     );
   });
 
@@ -89,7 +89,7 @@ describe("agreement on measures", () => {
     [
       "equal measures",
       Array(6).fill([40, 40]),
-      "No measure differed from any other of 2 coaches on 6 items: agreement cannot be told.",
+      "No measure differed from any other of 2 coaches on 6 frames: agreement cannot be told.",
     ],
   ] as [string, number[][], string][])("of %s says so", (_, table, words) => {
     expect(measureAgreement("front_knee_flexion", ratingsOf(table))).toMatchObject({ figure: null, words });
@@ -113,7 +113,7 @@ describe("agreement on judgements", () => {
     expect(pair?.figure).toBeCloseTo(1 - 0.2 / 2.44, 12);
     expect(pair?.coaches).toEqual(["ada", "ben"]);
     expect(pair?.words).toMatch(
-      /^Weighted kappa 0\.92 \(0\.\d\d to 1\.00\), the same step on 4 of 5 items\.$/,
+      /^Weighted kappa 0\.92 \(0\.\d\d to 1\.00\), the same step on 4 of 5 frames\.$/,
     );
   });
 
@@ -138,10 +138,10 @@ describe("agreement on judgements", () => {
   it("of full agreement tells no interval, and of one step throughout no figure", () => {
     const full = judgementAgreement(ratingsOf([0, 1, 2, 3, 1].map((value) => [value, value]))).pairs[0];
     expect(full).toMatchObject({ figure: 1, lower: null, upper: null });
-    expect(full?.words).toBe("Weighted kappa 1.00, the same step on 5 of 5 items.");
+    expect(full?.words).toBe("Weighted kappa 1.00, the same step on 5 of 5 frames.");
     const one = judgementAgreement(ratingsOf(Array(6).fill([2, 2]))).pairs[0];
     expect(one?.figure).toBeNull();
-    expect(one?.words).toMatch(/^The same step on 6 of 6 items, and it was one step throughout/);
+    expect(one?.words).toMatch(/^The same step on 6 of 6 frames, and it was one step throughout/);
   });
 
   it("of nobody has no pair, and refuses what is no judgement", () => {

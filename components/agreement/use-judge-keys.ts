@@ -1,0 +1,43 @@
+"use client";
+import { useEffect, useRef } from "react";
+import { isLetterKey, letterKeysAreOn } from "@/components/ui/letter-keys";
+import { chosenBy, type JudgedAs } from "./judged-as";
+
+/** What the keys do while a frame is judged. */
+export interface JudgeKeyActs {
+  choose: (chosen: JudgedAs) => void;
+  keep: () => void;
+}
+
+/** Lets the keyboard judge a frame; its digits come before the clip's. */
+export function useJudgeKeys(acts: JudgeKeyActs | null): void {
+  const latest = useRef(acts);
+  latest.current = acts;
+  useEffect(() => {
+    const listen = (event: KeyboardEvent) => {
+      const act = latest.current && !isElsewhere(event) ? actOf(event, latest.current) : undefined;
+      if (!act) return;
+      event.preventDefault();
+      event.stopPropagation();
+      if (!event.repeat) act();
+    };
+    window.addEventListener("keydown", listen, { capture: true });
+    return () => window.removeEventListener("keydown", listen, { capture: true });
+  }, []);
+}
+
+/* A choice that has the focus is still one of these keys' own: only what is typed into is left alone. */
+function isElsewhere(event: KeyboardEvent): boolean {
+  if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey) return true;
+  if (isLetterKey(event) && !letterKeysAreOn()) return true;
+  const typed = "input, textarea, select, [contenteditable], [role=dialog], [role=alertdialog]";
+  return event.target instanceof Element && event.target.closest(typed) !== null;
+}
+
+function actOf(event: KeyboardEvent, { choose, keep }: JudgeKeyActs): (() => void) | undefined {
+  const chosen = chosenBy(event.key);
+  if (chosen !== null) return () => choose(chosen);
+  const control = event.target instanceof Element ? event.target.closest("button, a, summary") : null;
+  const isOfChoice = control?.closest("[role=radiogroup]") !== null && control !== null;
+  return event.key === "Enter" && (control === null || isOfChoice) ? keep : undefined;
+}
