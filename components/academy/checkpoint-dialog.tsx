@@ -1,4 +1,5 @@
 "use client";
+import { useState } from "react";
 import { FormRow } from "@/components/ui/form";
 import { Notice } from "@/components/ui/notice";
 import { SelectField } from "@/components/ui/select-field";
@@ -22,6 +23,8 @@ import { GUIDE_WORDS, MARK_GUIDES, type MarkGuide } from "@/server/domain/mechan
 import { MEASURE_KINDS, MEASURES, type MeasureKind } from "@/server/domain/mechanics/measure-kind";
 import { COMMON_PRACTICE } from "@/server/domain/mechanics/source-names";
 import type { StatedDirection } from "@/server/domain/mechanics/wanted-direction";
+import { DirectionFields } from "./direction-fields";
+import { directionOf } from "./direction-said";
 import type { KeptCheckpoint } from "./kept-checkpoint";
 import { ViewsField, viewsOf } from "./views-field";
 
@@ -73,13 +76,15 @@ export function CheckpointDialog({
     else await api.checkpoints.add.mutate(input, once);
     return true;
   });
+  const [errors, setErrors] = useState<Record<string, string> | null>(null);
   async function submit(data: FormData) {
+    const wanted = directionOf(data);
+    setErrors(wanted === "no value" ? { wantedTo: "Say to which value." } : null);
+    if (wanted === "no value") return;
     const words = wordsOf(data);
     const phase = DELIVERY_PHASES.find((each) => each === textOf(data, "phase")) ?? "stride";
     const event = DELIVERY_EVENTS.find((each) => each === textOf(data, "event")) ?? EVENT_THAT_OPENS[phase];
     const kept = checkpoint ? { id: checkpoint.id, version: checkpoint.version } : { phase, event };
-    /* What was said of one measure does not hold for another. */
-    const wanted = checkpoint && words.measure === checkpoint.measure ? checkpoint.wanted : null;
     if (await save.run({ ...words, wanted, ...kept })) onClose();
   }
   return (
@@ -89,6 +94,7 @@ export function CheckpointDialog({
       submitText={checkpoint ? "Save the checkpoint" : "Add the checkpoint"}
       isWide
       command={save}
+      errors={errors}
       onSubmit={submit}
       onClose={onClose}
     >
@@ -125,6 +131,8 @@ function WhenFields() {
 }
 
 function WordFields({ checkpoint }: { checkpoint: KeptCheckpoint | undefined }) {
+  const [measure, setMeasure] = useState<string | null>(checkpoint?.measure ?? "none");
+  const kind = MEASURE_KINDS.find((each) => each === measure);
   return (
     <>
       <TextField label="Name" name="name" defaultValue={checkpoint?.name ?? ""} maxLength={60} isRequired />
@@ -165,7 +173,8 @@ function WordFields({ checkpoint }: { checkpoint: KeptCheckpoint | undefined }) 
         <SelectField
           label="Can be measured as"
           name="measure"
-          defaultValue={checkpoint?.measure ?? "none"}
+          value={measure}
+          onChange={setMeasure}
           options={[
             { value: "none", label: "Judged only" },
             ...MEASURE_KINDS.map((kind) => ({
@@ -185,6 +194,14 @@ function WordFields({ checkpoint }: { checkpoint: KeptCheckpoint | undefined }) 
           ]}
         />
       </FormRow>
+      {/* What was said of one measure does not hold for another. */}
+      {kind ? (
+        <DirectionFields
+          key={kind}
+          measure={kind}
+          stated={kind === checkpoint?.measure ? checkpoint.wanted : null}
+        />
+      ) : null}
       <TextField
         label="Source"
         name="source"

@@ -6,6 +6,7 @@ import { useCommand } from "@/components/wire/use-command";
 import { CAMERA_VIEW_WORDS, EVENT_WORDS } from "@/server/domain/mechanics/delivery";
 import { GUIDE_WORDS } from "@/server/domain/mechanics/mark-guide";
 import { MEASURES } from "@/server/domain/mechanics/measure-kind";
+import { directionInWords } from "@/server/domain/mechanics/wanted-direction";
 import styles from "./checkpoints-screen.module.css";
 import type { KeptCheckpoint } from "./kept-checkpoint";
 
@@ -40,6 +41,9 @@ export function CheckpointEntry({ checkpoint, onEdit }: { checkpoint: KeptCheckp
           {checkpoint.measure ? (
             <p>
               <b>Measured:</b> {MEASURES[checkpoint.measure].words}
+              {checkpoint.wanted
+                ? `, better ${directionInWords(checkpoint.wanted, checkpoint.measure)}`
+                : null}
             </p>
           ) : null}
           {checkpoint.guide ? (
