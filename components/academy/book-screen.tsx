@@ -5,6 +5,7 @@ import { Section } from "@/components/ui/section";
 import { Table } from "@/components/ui/table";
 import type { Answers } from "@/components/wire/answers";
 import { ageBasisInWords, agesInWords, RULE_KIND_WORDS } from "@/server/domain/rule-books/rule-in-words";
+import { capitalised } from "@/server/domain/text/capitalised";
 import type { RuleBook } from "@/server/domain/throwing/rule-book";
 import { momentInWords } from "@/server/domain/time/words";
 import { AcademyPage } from "./academy-page";
@@ -124,5 +125,3 @@ function Versions({ versions, zone }: { versions: Answer["versions"]; zone: stri
 
 const coverInWords = (ages: string) =>
   ages === "none" ? "no limit for a day." : `ages ${ages}. Outside them: no published limit.`;
-
-const capitalised = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);

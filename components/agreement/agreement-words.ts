@@ -83,6 +83,5 @@ export function thereInWords(there: number, asked: number | null): string {
 
 /** Some names in a sentence. @example namesInWords(["Ada", "Ben", "Cleo"]) // "Ada, Ben and Cleo" */
 export function namesInWords(names: readonly string[]): string {
-  const [last = "", ...others] = [...names].reverse();
-  return others.length === 0 ? last : `${others.reverse().join(", ")} and ${last}`;
+  return new Intl.ListFormat("en-GB").format(names);
 }

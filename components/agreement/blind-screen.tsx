@@ -1,12 +1,13 @@
 "use client";
 import Link from "next/link";
 import { useEffect, useRef } from "react";
+import { onFrame } from "@/components/remeasure/remeasure-words";
 import { LinkButton } from "@/components/ui/link-button";
 import { Notice } from "@/components/ui/notice";
 import { PageHeading } from "@/components/ui/page-heading";
 import { ProgressBar } from "@/components/ui/progress-bar";
 import type { NextView, RatedFrame } from "@/server/api/agreement/shapes";
-import { CAMERA_VIEW_WORDS, EVENT_WORDS } from "@/server/domain/mechanics/delivery";
+import { EVENT_WORDS } from "@/server/domain/mechanics/delivery";
 import { MEASURES } from "@/server/domain/mechanics/measure-kind";
 import styles from "./agreement.module.css";
 import { BlindJudge } from "./blind-judge";
@@ -41,7 +42,7 @@ function questionOf(item: RatedFrame | null): string {
 }
 
 function Asked({ item: { kind, checkpoint, view, frames } }: { item: RatedFrame }) {
-  const at = `${EVENT_WORDS[checkpoint.event].toLowerCase()}, ${CAMERA_VIEW_WORDS[view].toLowerCase()}, frame ${frames.here + 1}`;
+  const at = `${EVENT_WORDS[checkpoint.event].toLowerCase()}, ${onFrame({ view, frame: frames.here })}`;
   const what = kind === "judgement" ? checkpoint.name : `${MEASURES[kind].words} for ${checkpoint.name}`;
   return (
     <>

@@ -1,11 +1,12 @@
 import Link from "next/link";
+import { onFrame } from "@/components/remeasure/remeasure-words";
 import { roomAddress } from "@/components/reviews/room-address";
 import { Section } from "@/components/ui/section";
 import { Table } from "@/components/ui/table";
 import type { KindView } from "@/server/api/agreement/shapes";
 import { amountInWords } from "@/server/domain/mechanics/amount-in-words";
 import { offsetInWords } from "@/server/domain/mechanics/coach-differences";
-import { CAMERA_VIEW_WORDS } from "@/server/domain/mechanics/delivery";
+import { capitalised } from "@/server/domain/text/capitalised";
 import styles from "./agreement.module.css";
 import { kindInWords, methodInWords, namesInWords, saidInWords } from "./agreement-words";
 import { DrawnRows, FigureDrawn, OffsetDrawn } from "./drawn-rows";
@@ -23,7 +24,7 @@ export function KindResults(props: KindResultsProps) {
   const { kind, tooFew, unseen } = results;
   return (
     <Section title={kindInWords(kind)} count={results.items === 1 ? "1 frame" : `${results.items} frames`}>
-      {tooFew ? <p>{capital(tooFew)}.</p> : <Figures {...props} />}
+      {tooFew ? <p>{capitalised(tooFew)}.</p> : <Figures {...props} />}
       <p className={styles.method}>{methodInWords(kind)}</p>
       {unseen > 0 ? (
         <p className={styles.method}>
@@ -46,7 +47,7 @@ function Figures({ results: { measures, pairs, coaches }, nameOf }: KindResultsP
         key: of.join(" "),
         name: namesInWords(of.map(nameOf)),
         drawing: <FigureDrawn {...{ figure, lower, upper }} />,
-        words: /[.!]$/.test(words) ? words : `${capital(words)}.`,
+        words: /[.!]$/.test(words) ? words : `${capitalised(words)}.`,
       }))}
     />
   );
@@ -120,7 +121,7 @@ function FramesApart({ results: { kind, itemsApart }, nameOf, checkpointName }: 
             heading: "Frame",
             isRowHeading: true,
             cell: ({ position, view, frame, at }) => {
-              const words = `${position + 1} of the set: ${CAMERA_VIEW_WORDS[view].toLowerCase()}, frame ${frame + 1}`;
+              const words = `${position + 1} of the set: ${onFrame({ view, frame })}`;
               return at ? (
                 <Link href={roomAddress({ ...at, frame })}>{words}</Link>
               ) : (
@@ -146,5 +147,3 @@ function FramesApart({ results: { kind, itemsApart }, nameOf, checkpointName }: 
     </Section>
   );
 }
-
-const capital = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;

@@ -1,6 +1,6 @@
 "use client";
 import { useEffect, useRef } from "react";
-import { isLetterKey, letterKeysAreOn } from "@/components/ui/letter-keys";
+import { isKeyTaken } from "@/components/clips/is-key-taken";
 import { chosenBy, type JudgedAs } from "./judged-as";
 
 /** What the keys do while a frame is judged. */
@@ -15,7 +15,9 @@ export function useJudgeKeys(acts: JudgeKeyActs | null): void {
   latest.current = acts;
   useEffect(() => {
     const listen = (event: KeyboardEvent) => {
-      const act = latest.current && !isElsewhere(event) ? actOf(event, latest.current) : undefined;
+      /* A choice that has the focus does not use these keys itself. */
+      const isTaken = isKeyTaken(event, { isChoiceFree: true });
+      const act = latest.current && !isTaken ? actOf(event, latest.current) : undefined;
       if (!act) return;
       event.preventDefault();
       event.stopPropagation();
@@ -24,14 +26,6 @@ export function useJudgeKeys(acts: JudgeKeyActs | null): void {
     window.addEventListener("keydown", listen, { capture: true });
     return () => window.removeEventListener("keydown", listen, { capture: true });
   }, []);
-}
-
-/* A choice that has the focus is still one of these keys' own: only what is typed into is left alone. */
-function isElsewhere(event: KeyboardEvent): boolean {
-  if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey) return true;
-  if (isLetterKey(event) && !letterKeysAreOn()) return true;
-  const typed = "input, textarea, select, [contenteditable], [role=dialog], [role=alertdialog]";
-  return event.target instanceof Element && event.target.closest(typed) !== null;
 }
 
 function actOf(event: KeyboardEvent, { choose, keep }: JudgeKeyActs): (() => void) | undefined {

@@ -1,4 +1,5 @@
 import type { CheckpointEvidence } from "@/server/api/evidence/checkpoint-shape";
+import { capitalised } from "@/server/domain/text/capitalised";
 import styles from "./evidence.module.css";
 import type { SeriesView } from "./plot-days";
 
@@ -51,6 +52,5 @@ const cueOf = (corrections: CheckpointEvidence["corrections"], id: string) =>
 
 /** Words as a sentence of their own. @example sentence("no trend") // "No trend." */
 function sentence(words: string): string {
-  const capital = `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
-  return capital.endsWith(".") ? capital : `${capital}.`;
+  return words.endsWith(".") ? capitalised(words) : `${capitalised(words)}.`;
 }

@@ -1,3 +1,4 @@
+import { capitalised } from "@/server/domain/text/capitalised";
 import type { ArmAnswer } from "./arm-answer";
 import { ArmMarks } from "./arm-marks";
 import styles from "./arm-today.module.css";
@@ -24,5 +25,3 @@ export function ArmToday({ arm }: { arm: ArmAnswer }) {
     </div>
   );
 }
-
-const capitalised = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);

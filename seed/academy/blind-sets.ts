@@ -114,7 +114,7 @@ function levelOf(
   return world.random.fork(`level ${clipId} ${checkpointId}`).pick([0, 1, 1, 2, 2, 3]);
 }
 
-/** A number about 0, nearly as an error of placing is spread: the sum of twelve even ones, less six. */
+/** A number about 0, nearly normal with a spread of 1: the sum of twelve even ones, less six. */
 function bell(random: Random): number {
   return Array.from({ length: 12 }, () => random.next()).reduce((sum, each) => sum + each, -6);
 }

@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import { timeBaseOf } from "@/server/domain/clips/time-base";
+import { BLIND_FRAMES } from "@/server/domain/mechanics/blind-draw";
 import { errorFigure } from "@/server/domain/mechanics/measure-error";
 import { measureValue } from "@/server/domain/mechanics/measure-value";
 import { draftMarkSchema } from "@/server/domain/reviews/draft";
@@ -52,6 +53,27 @@ export function describeMeasures({ rows, nowMs }: BuiltDay): void {
     for (const { measurementId } of open) {
       expect(clipOf.get(measureOf.get(measurementId)?.clipId ?? "")?.state).toBe("drawing");
     }
+  });
+
+  it("draws blind sets that are large enough, rated between their drawing and their closing, once a coach", () => {
+    const setOf = new Map(rows.blindSet.map((each) => [each.id, each]));
+    const itemOf = new Map(rows.blindItem.map((each) => [each.id, each]));
+    for (const { id } of rows.blindSet) {
+      expect(rows.blindItem.filter(({ setId }) => setId === id).length).toBeGreaterThanOrEqual(
+        BLIND_FRAMES.min,
+      );
+    }
+    expect(new Set(rows.blindSet.map(({ closedAtMs }) => closedAtMs === null))).toEqual(
+      new Set([true, false]),
+    );
+    for (const { clipId } of rows.blindItem) expect(clipOf.get(clipId)?.state).toBe("drawing");
+    const amiss = rows.blindRating.filter(({ itemId, ratedAtMs }) => {
+      const set = setOf.get(itemOf.get(itemId)?.setId ?? "");
+      return !set || ratedAtMs <= set.madeAtMs || ratedAtMs >= (set.closedAtMs ?? nowMs);
+    });
+    expect(amiss).toEqual([]);
+    const said = rows.blindRating.map(({ itemId, coachPersonId }) => `${itemId} ${coachPersonId}`);
+    expect(new Set(said).size).toBe(said.length);
   });
 
   it("draws marks on films that are there, each with the points of its guide", () => {

@@ -1,6 +1,7 @@
 import { icc } from "@/server/domain/statistics/icc";
 import { crossTable, kappa } from "@/server/domain/statistics/kappa";
 import { quadraticWeights } from "@/server/domain/statistics/kappa-weights";
+import { capitalised } from "../text/capitalised";
 import { amountInWords } from "./amount-in-words";
 import { type BlindRating, coachesOf, FEWEST_ITEMS, itemsOfAll, pairsOf } from "./blind-ratings";
 import { type CoachDifferences, coachDifferences } from "./coach-differences";
@@ -86,7 +87,7 @@ function pairAgreement(ratings: readonly BlindRating[], pair: [string, string]):
   const same = said.filter(([one, other]) => one === other).length;
   const counted = `the same step on ${same} of ${said.length} frames`;
   if (found.kappa === null) {
-    const words = `${capital(counted)}, and it was one step throughout: such a set cannot tell agreement from chance.`;
+    const words = `${capitalised(counted)}, and it was one step throughout: such a set cannot tell agreement from chance.`;
     return { ...about, ...NO_FIGURE, words };
   }
   const hasInterval = same < said.length;
@@ -125,4 +126,3 @@ const rounded = (value: number) =>
     .toFixed(2)
     .replace(/^-(0\.00)$/, "$1")
     .replace("-", "−");
-const capital = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;

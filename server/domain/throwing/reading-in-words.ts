@@ -1,3 +1,4 @@
+import { capitalised } from "../text/capitalised";
 import { MOUND_WORK_KINDS, type ThrowReading } from "./throw-entry";
 
 /**
@@ -18,5 +19,3 @@ export function readingInWords({ countedKinds }: Pick<ThrowReading, "countedKind
 }
 
 const PLURALS = { bullpen: "bullpens", lesson: "lessons" } as const;
-
-const capitalised = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);

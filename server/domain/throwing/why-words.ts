@@ -11,9 +11,4 @@ export function thrownOrPlanned({ entryIds, plannedIds }: Causes): string {
   return entryIds.length === 0 ? "planned" : "thrown or planned";
 }
 
-/** With a first letter that begins a sentence. */
-export function capitalised(sentence: string): string {
-  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
-}
-
 const COUNT_WORDS = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];

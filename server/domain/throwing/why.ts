@@ -1,5 +1,6 @@
 import { addDays, type CalendarDay } from "@/server/domain/time/calendar-day";
 import { dayInWords } from "@/server/domain/time/words";
+import { capitalised } from "../text/capitalised";
 import type {
   AlreadyToday,
   DailyMax,
@@ -14,7 +15,7 @@ import type {
 import type { PainKind } from "./pain";
 import type { PitchesAllowed } from "./pitches-allowed";
 import { isOtherReason, otherSentence, outsInWords } from "./why-other";
-import { capitalised, inWords, thrownOrPlanned } from "./why-words";
+import { inWords, thrownOrPlanned } from "./why-words";
 
 /**
  * The answer in a few words, as it stands beside a name or a time: "at most 35 by the book", "at most 5 2/3 innings by

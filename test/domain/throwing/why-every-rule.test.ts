@@ -6,7 +6,7 @@ import { type ArmQuestion, pitchesAllowed } from "@/server/domain/throwing/pitch
 import type { ThrowEntry } from "@/server/domain/throwing/throw-entry";
 import { limitInWords, whyInSentences } from "@/server/domain/throwing/why";
 import { isOtherReason, otherSentence, outsInWords } from "@/server/domain/throwing/why-other";
-import { capitalised, inWords, thrownOrPlanned } from "@/server/domain/throwing/why-words";
+import { inWords, thrownOrPlanned } from "@/server/domain/throwing/why-words";
 import { ask, entry, plan } from "./arm-question";
 
 const LEAGUE: ArmQuestion["books"] = [LITTLE_LEAGUE_BASEBALL];
@@ -140,7 +140,6 @@ describe("every rule in words", () => {
       "1 inning",
       "1 1/3 innings",
     ]);
-    expect(capitalised("free again")).toBe("Free again");
     expect(thrownOrPlanned({ entryIds: ["a"], plannedIds: ["b"] })).toBe("thrown or planned");
     const one = { kind: "outs_not_said" as const, entryIds: ["a"], plannedIds: [] };
     expect(isOtherReason(one)).toBe(true);
