@@ -1,5 +1,6 @@
 import type { ArmAnswer, PainAnswer } from "@/components/throwing/arm-answer";
 import type { SessionKind } from "@/server/domain/calendar/session-kind";
+import type { CountedPitches } from "@/server/domain/calendar/session-log-problem";
 import type { Attendance, SessionState } from "@/server/domain/calendar/session-state";
 import type { CheckpointChange } from "@/server/domain/mechanics/checkpoint-changes";
 import type { CameraView, Phase } from "@/server/domain/mechanics/delivery";
@@ -30,7 +31,7 @@ export interface SeasonAnswer {
   rounds: readonly { id: string; state: RoundState; receivedOn: CalendarDay; endedOn: CalendarDay | null }[];
   corrections: readonly SeasonCorrection[];
   judged: readonly JudgedCheckpoint[];
-  sessions: readonly {
+  sessions: readonly (CountedPitches & {
     id: string;
     kind: SessionKind;
     state: SessionState;
@@ -38,7 +39,7 @@ export interface SeasonAnswer {
     effort: number | null;
     heldOn: CalendarDay;
     coachName: string;
-  }[];
+  })[];
   games: readonly { id: string; thrownOn: CalendarDay; kind: ThrowKind; pitches: number }[];
   outings: readonly { id: string; plannedOn: CalendarDay; pitches: number }[];
   weeks: readonly WeekOfThrows[];

@@ -1,5 +1,6 @@
 import { axisOver, type TimeAxis } from "@/components/charts/time-axis";
 import type { SpanCap, SpanPart, TimeLineItem, TimeLineRow } from "@/components/charts/time-line-parts";
+import { countsInWords } from "@/server/domain/calendar/session-in-words";
 import { SESSION_KIND } from "@/server/domain/calendar/session-kind";
 import { DELIVERY_PHASES, PHASE_WORDS, type Phase } from "@/server/domain/mechanics/delivery";
 import { ROUND_STATE_WORDS } from "@/server/domain/reviews/round-in-words";
@@ -200,10 +201,12 @@ function sessionItems({ sessions }: SeasonAnswer, links: SeasonLinks): TimeLineI
   }));
 }
 
-function sessionInWords({ state, attendance, effort }: SeasonAnswer["sessions"][number]): string {
+function sessionInWords(session: SeasonAnswer["sessions"][number]): string {
+  const { state, attendance, effort } = session;
   if (attendance === "no_show" || state === "no_show") return "did not come";
   if (state === "booked") return "booked";
-  return effort === null ? "" : `effort ${effort} of ${MAX_EFFORT}`;
+  const said = effort === null ? [] : [`effort ${effort} of ${MAX_EFFORT}`];
+  return [...said, ...countsInWords(session)].join(", ");
 }
 
 /** What began and ended on one day still has the length of that day. */

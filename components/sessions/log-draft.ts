@@ -1,5 +1,7 @@
 import type { Answers } from "@/components/wire/answers";
+import type { SpeedUnit } from "@/server/domain/calendar/radar-speed";
 import { throwsOnMound } from "@/server/domain/calendar/session-kind";
+import { UNCOUNTED } from "@/server/domain/calendar/session-log-problem";
 import type { Attendance, WorkOutcome } from "@/server/domain/calendar/session-state";
 
 type View = Answers["sessions"]["forStaff"];
@@ -11,6 +13,11 @@ export interface LineDraft {
   pitches: number | null;
   /** 0 to 10, the athlete's own word; null when it was not asked. */
   effort: number | null;
+  /** Strikes among the pitches, and the fastest by radar; null when nobody counted or read. */
+  strikes: number | null;
+  topSpeed: number | null;
+  /** What a speed is read in once there is one. */
+  speedUnit: SpeedUnit;
   work: Readonly<Record<string, WorkOutcome>>;
   note: string;
 }
@@ -22,12 +29,15 @@ export function firstDraft({ head, athletes }: Pick<View, "head" | "athletes">):
   return Object.fromEntries(
     athletes.map(({ athleteId }) => [
       athleteId,
-      { attendance: "came" as const, minutes, pitches, effort: null, work: {}, note: "" },
+      {
+        ...{ attendance: "came" as const, minutes, pitches, effort: null },
+        ...{ strikes: null, topSpeed: null, speedUnit: "mph" as const, work: {}, note: "" },
+      },
     ]),
   );
 }
 
-/** What is missing before the log can be sent, by athlete; nothing when it is whole. */
+/** What is missing or cannot be before the log can be sent, by athlete; nothing when it is whole. */
 export function missingIn(
   drafts: Readonly<Record<string, LineDraft>>,
   athletes: readonly { athleteId: string; givenName: string }[],
@@ -36,6 +46,7 @@ export function missingIn(
     const draft = drafts[athleteId];
     if (!draft || draft.attendance === "no_show") return [];
     return [
+      ...miscounted(draft).map(([field, why]) => [`${field}-${athleteId}`, why]),
       ...(draft.minutes === null ? [[`minutes-${athleteId}`, `Say how long ${givenName} was here.`]] : []),
       ...(draft.pitches === null
         ? [[`pitches-${athleteId}`, `Say how many pitches ${givenName} threw, 0 for none.`]]
@@ -45,15 +56,30 @@ export function missingIn(
   return Object.fromEntries(missing);
 }
 
+const NOTHING = { minutes: 0, pitches: 0, effort: null, ...UNCOUNTED };
+
+function miscounted({ pitches, strikes, topSpeed }: LineDraft): [field: string, why: string][] {
+  if (pitches === null) return [];
+  const tooMany = (strikes ?? 0) > pitches;
+  const ofNothing = pitches === 0 && topSpeed !== null;
+  return [
+    ...(tooMany ? ([["strikes", "There are no more strikes than pitches."]] as [string, string][]) : []),
+    ...(ofNothing ? ([["speed", "Without a pitch there is no speed to log."]] as [string, string][]) : []),
+  ];
+}
+
 /** The lines as the log takes them. Who stayed away has nothing to log. */
 export function linesOf(drafts: Readonly<Record<string, LineDraft>>) {
   return Object.entries(drafts).map(([athleteId, draft]) => {
     const { attendance, note } = draft;
     if (attendance === "no_show") {
-      return { athleteId, attendance, note, minutes: 0, pitches: 0, effort: null, work: [] };
+      return { athleteId, attendance, note, ...NOTHING, work: [] };
     }
     const work = Object.entries(draft.work).map(([correctionId, outcome]) => ({ correctionId, outcome }));
-    const { minutes, pitches, effort } = draft;
-    return { athleteId, attendance, note, minutes: minutes ?? 0, pitches: pitches ?? 0, effort, work };
+    const { minutes, pitches, effort, strikes, topSpeed } = draft;
+    return {
+      ...{ athleteId, attendance, note, minutes: minutes ?? 0, pitches: pitches ?? 0, effort },
+      ...{ strikes, topSpeed, speedUnit: topSpeed === null ? null : draft.speedUnit, work },
+    };
   });
 }

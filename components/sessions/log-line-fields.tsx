@@ -4,6 +4,12 @@ import { NumberField } from "@/components/ui/number-field";
 import { RadioChoice } from "@/components/ui/radio-choice";
 import { TextArea } from "@/components/ui/text-area";
 import type { Answers } from "@/components/wire/answers";
+import {
+  SPEED_BOUNDS,
+  SPEED_UNIT_WORDS,
+  SPEED_UNITS,
+  type SpeedUnit,
+} from "@/server/domain/calendar/radar-speed";
 import { MAX_SESSION_MIN, type SessionKind, throwsOnMound } from "@/server/domain/calendar/session-kind";
 import type { Attendance, WorkOutcome } from "@/server/domain/calendar/session-state";
 import { MAX_EFFORT } from "@/server/domain/throwing/load-effort";
@@ -32,7 +38,9 @@ const WORK = [
   { value: "confirmed", label: "Holds now" },
 ];
 
-/** One athlete's part of the log: minutes, pitches, what was worked on and what holds now, a note. */
+const UNITS = SPEED_UNITS.map((unit) => ({ value: unit, label: SPEED_UNIT_WORDS[unit] }));
+
+/** One athlete's part of the log: minutes, pitches and what was counted of them, what was worked on and what holds now, a note. */
 export function LogLineFields(props: LogLineFieldsProps) {
   const { athlete, kind, isOneOfSeveral, draft, missing, onChange } = props;
   const { athleteId, givenName, corrections } = athlete;
@@ -83,6 +91,7 @@ export function LogLineFields(props: LogLineFieldsProps) {
               onChange={(effort) => onChange({ effort })}
             />
           </FormRow>
+          {throwsOnMound(kind) ? <Counts {...props} /> : null}
           {corrections.map((correction) => (
             <RadioChoice
               key={correction.correctionId}
@@ -106,6 +115,44 @@ export function LogLineFields(props: LogLineFieldsProps) {
         onChange={(note) => onChange({ note })}
       />
     </fieldset>
+  );
+}
+
+/** What was counted beside the pitches, if anybody did: context for a season, no limit goes by it. */
+function Counts({ athlete: { athleteId }, draft, missing, onChange }: LogLineFieldsProps) {
+  const [least, most] = SPEED_BOUNDS[draft.speedUnit];
+  return (
+    <FormRow>
+      <NumberField
+        label="Strikes"
+        name={`strikes-${athleteId}`}
+        hint="Of the pitches thrown, if somebody counted"
+        min={0}
+        max={400}
+        isOptional
+        value={draft.strikes}
+        onChange={(strikes) => onChange({ strikes })}
+        error={missing[`strikes-${athleteId}`]}
+      />
+      <NumberField
+        label="Fastest by radar"
+        name={`speed-${athleteId}`}
+        hint={`${least} to ${most} ${SPEED_UNIT_WORDS[draft.speedUnit]}`}
+        min={least}
+        max={most}
+        step={0.1}
+        isOptional
+        value={draft.topSpeed}
+        onChange={(topSpeed) => onChange({ topSpeed })}
+        error={missing[`speed-${athleteId}`]}
+      />
+      <RadioChoice
+        label="Radar read in"
+        options={UNITS}
+        value={draft.speedUnit}
+        onChange={(unit) => onChange({ speedUnit: unit as SpeedUnit, topSpeed: null })}
+      />
+    </FormRow>
   );
 }
 

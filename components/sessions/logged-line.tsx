@@ -1,5 +1,6 @@
 import { DefinitionList } from "@/components/ui/definition-list";
 import type { Answers } from "@/components/wire/answers";
+import { speedInWords } from "@/server/domain/calendar/radar-speed";
 import { MAX_EFFORT } from "@/server/domain/throwing/load-effort";
 
 type Log = NonNullable<Answers["sessions"]["forStaff"]["athletes"][number]["log"]>;
@@ -18,6 +19,10 @@ export function LoggedLine({ log }: { log: Log }) {
     <DefinitionList
       items={[
         { term: "Pitches thrown", detail: log.pitches },
+        ...(log.strikes === null ? [] : [{ term: "Strikes", detail: `${log.strikes} of ${log.pitches}` }]),
+        ...(log.topSpeed === null || log.speedUnit === null
+          ? []
+          : [{ term: "Fastest by radar", detail: speedInWords(log.topSpeed, log.speedUnit) }]),
         { term: "Minutes", detail: log.minutes },
         ...(log.effort === null ? [] : [{ term: "Effort", detail: `${log.effort} of ${MAX_EFFORT}` }]),
         ...(work.length > 0 ? [{ term: "Worked on", detail: work }] : []),

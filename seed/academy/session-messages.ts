@@ -75,7 +75,9 @@ function logged(coming: Coming): Message[] {
       .filter(({ athleteId }) => athleteId === athlete.id)
       .flatMap((log) =>
         sessionLogInWords({
-          ...{ ...log, effort: log.effort ?? null },
+          ...{ attendance: log.attendance, minutes: log.minutes, pitches: log.pitches },
+          ...{ effort: log.effort ?? null, strikes: log.strikes ?? null },
+          ...{ topSpeed: log.topSpeed ?? null, speedUnit: log.speedUnit ?? null },
           ...{ held: heldIn(world, log.id), note: remarkText(world, log.remarkId) },
         }),
       ),

@@ -1,9 +1,10 @@
 import type { SecondAdult } from "@/server/domain/calendar/second-adult";
 import { SESSION_KIND, type SessionKind, throwsOnMound } from "@/server/domain/calendar/session-kind";
+import { UNCOUNTED } from "@/server/domain/calendar/session-log-problem";
 import type { SessionState } from "@/server/domain/calendar/session-state";
 import { isOfAge } from "@/server/domain/people/person";
 import { MAX_EFFORT } from "@/server/domain/throwing/load-effort";
-import { addDays } from "@/server/domain/time/calendar-day";
+import { addDays, ageOn } from "@/server/domain/time/calendar-day";
 import type { Random } from "../seeded-random";
 import { claimSlot, type Diary, isBusy, type Slot } from "./diary";
 import { writeCharge } from "./price-list";
@@ -144,6 +145,7 @@ function writeLog(
     minutes: stayedAway ? 0 : (row.endsAtMs - row.startsAtMs) / 60_000,
     pitches: stayedAway ? 0 : pitches,
     effort: stayedAway ? null : effortFor(world.rows.sessionLog.length, pitches),
+    ...(stayedAway ? {} : countsOf(world.rows.sessionLog.length, pitches, ageOn(athlete.bornOn, slot.day))),
     remarkId: !stayedAway && random.chance(0.35) ? keepRemark(world, random.pick(LOG_NOTES)) : null,
     ...{ loggedByPersonId: coachId, loggedAtMs },
   });
@@ -155,6 +157,15 @@ function writeLog(
   }
   const work = { kind: row.kind, athleteId: athlete.id, coachId, siteId: row.siteId };
   writeCharge(world, { ...work, whenMs: row.startsAtMs, atMs: loggedAtMs, source: { sessionId: row.id } });
+}
+
+/** Two of three bullpens have their strikes counted, one of two a radar beside them; faster with age. */
+function countsOf(place: number, pitches: number, age: number) {
+  if (pitches === 0) return UNCOUNTED;
+  const strikes = place % 3 === 0 ? null : Math.round(pitches * (0.52 + ((place * 7) % 18) / 100));
+  if (place % 2 === 0) return { ...UNCOUNTED, strikes };
+  const topSpeed = Math.round((30 + 2.6 * age) * 10 + ((place * 11) % 40)) / 10;
+  return { strikes, topSpeed, speedUnit: "mph" as const };
 }
 
 /** The more pitches, the harder; every ninth time a coach forgot to ask. */

@@ -5,6 +5,7 @@ import { consentIsLive } from "@/server/data/consents";
 import type { CorrectionRecord } from "@/server/data/corrections";
 import { judgementsOf, roundsOf, sessionsOf } from "@/server/data/season";
 import { plannedOutings, throwLog } from "@/server/data/throwing-log";
+import { SPEED_UNITS } from "@/server/domain/calendar/radar-speed";
 import { SESSION_KINDS } from "@/server/domain/calendar/session-kind";
 import { ATTENDANCES, SESSION_STATES } from "@/server/domain/calendar/session-state";
 import { CAMERA_VIEWS, DELIVERY_PHASES } from "@/server/domain/mechanics/delivery";
@@ -88,6 +89,9 @@ export const seasonView = z.strictObject({
       state: z.enum(SESSION_STATES),
       attendance: z.enum(ATTENDANCES).nullable(),
       effort: z.int().nullable(),
+      strikes: z.int().nullable(),
+      topSpeed: z.number().nullable(),
+      speedUnit: z.enum(SPEED_UNITS).nullable(),
       heldOn: day,
       coachName: z.string(),
     }),
@@ -178,13 +182,14 @@ async function judgedFor({ db, athlete }: Scope, sinceDay: string): Promise<Seas
 
 async function heldSessions({ db, athlete }: Scope): Promise<SeasonView["sessions"]> {
   const rows = await sessionsOf(db, athlete.athleteId, 0);
-  return rows.map(({ id, kind, state, attendance, effort, startsAtMs, zone, ...coach }) => ({
+  return rows.map(({ id, kind, state, attendance, effort, startsAtMs, zone, ...others }) => ({
     id,
     kind,
     state,
     attendance,
     effort,
+    ...{ strikes: others.strikes, topSpeed: others.topSpeed, speedUnit: others.speedUnit },
     heldOn: dayOf(startsAtMs, zone),
-    coachName: fullName({ givenName: coach.coachGivenName, familyName: coach.coachFamilyName }),
+    coachName: fullName({ givenName: others.coachGivenName, familyName: others.coachFamilyName }),
   }));
 }

@@ -121,6 +121,9 @@ export async function sessionsOf(db: Db, athleteId: string, sinceMs: number) {
       plannedPitches: sessionAthlete.plannedPitches,
       attendance: sessionLog.attendance,
       effort: sessionLog.effort,
+      strikes: sessionLog.strikes,
+      topSpeed: sessionLog.topSpeed,
+      speedUnit: sessionLog.speedUnit,
       coachGivenName: person.givenName,
       coachFamilyName: person.familyName,
     })

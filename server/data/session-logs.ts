@@ -5,7 +5,7 @@ import { correction } from "@/db/schema/corrections";
 import { person, remark } from "@/db/schema/people";
 import { sessionLog, sessionPlan, sessionWork } from "@/db/schema/sessions";
 import { checkIn } from "@/db/schema/throwing";
-import type { LogLine } from "@/server/domain/calendar/session-log-problem";
+import type { CountedPitches, LogLine } from "@/server/domain/calendar/session-log-problem";
 import type { Attendance, WorkOutcome } from "@/server/domain/calendar/session-state";
 import { fullName } from "@/server/domain/people/person";
 import { newId } from "./new-id";
@@ -54,7 +54,7 @@ export async function insertSessionLog(
 }
 
 /** One athlete's line on the log of a session. */
-export interface KeptLogLine {
+export interface KeptLogLine extends CountedPitches {
   athleteId: string;
   attendance: Attendance;
   minutes: number;
@@ -94,6 +94,7 @@ export async function logLinesOf(db: Db, sessionId: string): Promise<KeptLogLine
     minutes: log.minutes,
     pitches: log.pitches,
     effort: log.effort,
+    ...{ strikes: log.strikes, topSpeed: log.topSpeed, speedUnit: log.speedUnit },
     note: note ?? "",
     loggedAtMs: log.loggedAtMs,
     work: work.filter((each) => each.logId === log.id).map(({ logId: _, ...each }) => each),

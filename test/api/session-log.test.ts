@@ -84,6 +84,21 @@ describe("logging", () => {
     expect(sessions[0]?.effort).toBe(6);
   });
 
+  it("keeps strikes and the fastest pitch by radar, tells the family, and shows them in session and season", async () => {
+    const held = await heldSession();
+    const coach = await academy.as(WHO.coach);
+    const counted = { strikes: 14, topSpeed: 71.5, speedUnit: "mph" as const };
+    await coach.sessions.log({ ...held, lines: [{ ...came, ...counted }] });
+    expect(await academy.db.select().from(sessionLog)).toMatchObject([counted]);
+    const [told] = (await academy.db.select().from(notice)).filter((row) => row.kind === "session_logged");
+    expect(told?.body).toContain("30 min, 22 pitches thrown, 14 strikes, fastest 71.5 mph.");
+    const { athletes } = await coach.sessions.forStaff({ sessionId: held.sessionId });
+    expect(athletes[0]?.log).toMatchObject(counted);
+    const guardian = await academy.as(WHO.guardian);
+    const { sessions } = await guardian.athletes.season({ athleteId: WHO.child.athleteId });
+    expect(sessions[0]).toMatchObject(counted);
+  });
+
   it.each([
     ["less than nothing", -1],
     ["more than 10", 11],
@@ -151,6 +166,8 @@ describe("logging", () => {
 
   const bad: [string, object][] = [
     ["a line for somebody else", { athleteId: WHO.stranger.athleteId }],
+    ["more strikes than pitches", { strikes: 23 }],
+    ["a speed without its unit", { topSpeed: 60 }],
     ["minutes for somebody who stayed away", { attendance: "no_show" }],
     ["an effort of somebody who stayed away", { attendance: "no_show", minutes: 0, pitches: 0, effort: 3 }],
   ];

@@ -99,7 +99,7 @@ function things(dayOf: (share: number) => string) {
         state: "logged" as const,
         attendance: "came" as const,
       },
-      ...{ effort: 4, heldOn, coachName: "" },
+      ...{ effort: 4, strikes: 14, topSpeed: 66, speedUnit: "mph" as const, heldOn, coachName: "" },
     })),
     games: many(OUTINGS, (thrownOn, id) => ({
       id: `game ${id}`,

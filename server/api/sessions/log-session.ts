@@ -8,6 +8,7 @@ import { roundsAwaitingClip, stepRound } from "@/server/data/rounds";
 import { checkInsOf, insertSessionLog } from "@/server/data/session-logs";
 import { changeSession, type SessionCard } from "@/server/data/sessions";
 import { insertThrowEntry } from "@/server/data/throw-log";
+import { SPEED_UNITS } from "@/server/domain/calendar/radar-speed";
 import { sessionLogInWords } from "@/server/domain/calendar/session-in-words";
 import { MAX_SESSION_MIN } from "@/server/domain/calendar/session-kind";
 import { sessionLogProblem } from "@/server/domain/calendar/session-log-problem";
@@ -30,6 +31,10 @@ const line = z.strictObject({
   pitches: pitchCount,
   /** How hard it was, in the athlete's own word; null when it was not asked. */
   effort: z.int().min(0).max(MAX_EFFORT).nullable().default(null),
+  /** Strikes among the pitches, and the fastest by radar; null when nobody counted or read. */
+  strikes: pitchCount.nullable().default(null),
+  topSpeed: z.number().min(0).max(200).nullable().default(null),
+  speedUnit: z.enum(SPEED_UNITS).nullable().default(null),
   work: z
     .array(z.strictObject({ correctionId: rowId, outcome: z.enum(WORK_OUTCOMES) }))
     .max(20)
@@ -137,7 +142,6 @@ async function settleWithoutOpen({ db, actor, nowMs }: Scope, athleteId: string)
   }
 }
 
-function lineInWords({ attendance, minutes, pitches, effort, note, work }: Line): string[] {
-  const held = work.filter((each) => each.outcome === "confirmed").length;
-  return sessionLogInWords({ attendance, minutes, pitches, effort, held, note });
+function lineInWords({ athleteId: _, work, ...line }: Line): string[] {
+  return sessionLogInWords({ ...line, held: work.filter((each) => each.outcome === "confirmed").length });
 }

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { SPEED_UNITS } from "@/server/domain/calendar/radar-speed";
 import { SECOND_ADULT_KINDS } from "@/server/domain/calendar/second-adult";
 import {
   MAX_SESSION_MIN,
@@ -169,6 +170,9 @@ export const loggedLine = z.strictObject({
   minutes: z.number(),
   pitches: z.number(),
   effort: z.number().nullable(),
+  strikes: z.number().nullable(),
+  topSpeed: z.number().nullable(),
+  speedUnit: z.enum(SPEED_UNITS).nullable(),
   note: z.string(),
   loggedAtMs: z.number(),
   work: z.array(

@@ -1,7 +1,9 @@
 import type { NoticeKind } from "@/server/domain/notices/notice";
 import { MAX_EFFORT } from "@/server/domain/throwing/load-effort";
 import { momentInWords } from "@/server/domain/time/words";
+import { speedInWords } from "./radar-speed";
 import { SESSION_KIND, type SessionKind } from "./session-kind";
+import type { CountedPitches } from "./session-log-problem";
 import type { Attendance } from "./session-state";
 
 /** What a notice about a session names. */
@@ -22,23 +24,35 @@ export function sessionInWords(session: ToldSession): string {
 }
 
 /**
+ * What was counted beside the pitches, a part for each count that was made.
+ * @example ["14 strikes", "fastest 71.5 mph"]
+ */
+export function countsInWords({ strikes, topSpeed, speedUnit }: CountedPitches): string[] {
+  const counted = strikes === null ? [] : [strikes === 1 ? "1 strike" : `${strikes} strikes`];
+  const read = topSpeed === null || !speedUnit ? [] : [`fastest ${speedInWords(topSpeed, speedUnit)}`];
+  return [...counted, ...read];
+}
+
+/**
  * What is told of one athlete's log, a line each; the last ones may be blank.
  * @param log.held how many corrections were confirmed in person
  * @example ["60 min, 25 pitches thrown, effort 6 of 10.", "1 correction holds now.", ""]
  */
-export function sessionLogInWords(log: {
-  attendance: Attendance;
-  minutes: number;
-  pitches: number;
-  effort: number | null;
-  held: number;
-  note: string;
-}): string[] {
+export function sessionLogInWords(
+  log: CountedPitches & {
+    attendance: Attendance;
+    minutes: number;
+    pitches: number;
+    effort: number | null;
+    held: number;
+    note: string;
+  },
+): string[] {
   if (log.attendance === "no_show") return ["Did not come."];
   const confirmed = log.held === 1 ? "1 correction holds now." : `${log.held} corrections hold now.`;
-  const effort = log.effort === null ? "" : `, effort ${log.effort} of ${MAX_EFFORT}`;
+  const effort = log.effort === null ? [] : [`effort ${log.effort} of ${MAX_EFFORT}`];
   return [
-    `${log.minutes} min, ${log.pitches} pitches thrown${effort}.`,
+    `${[`${log.minutes} min`, `${log.pitches} pitches thrown`, ...countsInWords(log), ...effort].join(", ")}.`,
     log.held > 0 ? confirmed : "",
     log.note.trim(),
   ];

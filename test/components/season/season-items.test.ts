@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type SeasonAnswer, seasonLinks } from "@/components/season/season-answer";
 import { rowsOfPhase, seasonDrawing } from "@/components/season/season-items";
+import { UNCOUNTED } from "@/server/domain/calendar/session-log-problem";
 
 const EMPTY: SeasonAnswer = {
   athlete: {
@@ -132,16 +133,21 @@ describe("the drawing of a season", () => {
   });
 
   it("says of a session how hard it was where that was asked, and who did not come", () => {
-    const session = { kind: "bullpen" as const, heldOn: "2026-11-10", coachName: "" };
+    const session = { kind: "bullpen" as const, heldOn: "2026-11-10", coachName: "", ...UNCOUNTED };
     const held = { ...session, state: "logged" as const, attendance: "came" as const };
     const { items } = draw({
       sessions: [
-        { ...held, id: "hard", effort: 7 },
+        { ...held, id: "hard", effort: 7, strikes: 14, topSpeed: 71.5, speedUnit: "mph" },
         { ...held, id: "unasked", effort: null },
         { ...held, id: "away", attendance: "no_show", effort: null },
         { ...session, id: "ahead", state: "booked", attendance: null, effort: null },
       ],
     });
-    expect(items.map((item) => item.state)).toEqual(["effort 7 of 10", "", "did not come", "booked"]);
+    expect(items.map((item) => item.state)).toEqual([
+      "effort 7 of 10, 14 strikes, fastest 71.5 mph",
+      "",
+      "did not come",
+      "booked",
+    ]);
   });
 });

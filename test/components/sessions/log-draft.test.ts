@@ -1,11 +1,15 @@
 import { describe, expect, it } from "vitest";
 import { firstDraft, linesOf, missingIn } from "@/components/sessions/log-draft";
+import { UNCOUNTED } from "@/server/domain/calendar/session-log-problem";
 
 const athletes = [
   { athleteId: "a1", givenName: "Kit" },
   { athleteId: "a2", givenName: "Robin" },
 ] as never;
 const head = { kind: "bullpen", startsAtMs: 0, endsAtMs: 45 * 60_000 } as never;
+
+/** No speed was read; were one, it would be in miles an hour. */
+const UNREAD = { ...UNCOUNTED, speedUnit: "mph" as const };
 
 describe("a log while it is being written", () => {
   it("begins with the booked length and without a number of pitches, which is never taken for granted", () => {
@@ -25,18 +29,25 @@ describe("a log while it is being written", () => {
       "pitches-a1": "Say how many pitches Kit threw, 0 for none.",
       "pitches-a2": "Say how many pitches Robin threw, 0 for none.",
     });
+    const draft = { ...UNREAD, effort: null, work: {}, note: "" };
     const whole = {
-      a1: { attendance: "came" as const, minutes: 45, pitches: 0, effort: null, work: {}, note: "" },
-      a2: { attendance: "no_show" as const, minutes: null, pitches: null, effort: null, work: {}, note: "" },
+      a1: { ...draft, attendance: "came" as const, minutes: 45, pitches: 0 },
+      a2: { ...draft, attendance: "no_show" as const, minutes: null, pitches: null },
     };
     expect(missingIn(whole, athletes)).toEqual({});
+    const miscounted = { a1: { ...whole.a1, strikes: 1, topSpeed: 60 }, a2: whole.a2 };
+    expect(missingIn(miscounted, athletes)).toEqual({
+      "strikes-a1": "There are no more strikes than pitches.",
+      "speed-a1": "Without a pitch there is no speed to log.",
+    });
   });
 
   it("logs nothing for who stayed away, whatever was typed before", () => {
     const work = { c1: "confirmed" as const };
+    const typed = { minutes: 45, pitches: 22, effort: 7, work };
     const lines = linesOf({
-      a1: { attendance: "came", minutes: 45, pitches: 22, effort: 7, work, note: "Good." },
-      a2: { attendance: "no_show", minutes: 45, pitches: 22, effort: 7, work, note: "Ill." },
+      a1: { ...UNREAD, strikes: 14, topSpeed: 60, attendance: "came", ...typed, note: "Good." },
+      a2: { ...UNREAD, strikes: 14, topSpeed: 60, attendance: "no_show", ...typed, note: "Ill." },
     });
     expect(lines).toEqual([
       {
@@ -45,6 +56,7 @@ describe("a log while it is being written", () => {
         minutes: 45,
         pitches: 22,
         effort: 7,
+        ...{ strikes: 14, topSpeed: 60, speedUnit: "mph" },
         note: "Good.",
         work: [{ correctionId: "c1", outcome: "confirmed" }],
       },
@@ -54,6 +66,7 @@ describe("a log while it is being written", () => {
         minutes: 0,
         pitches: 0,
         effort: null,
+        ...UNCOUNTED,
         note: "Ill.",
         work: [],
       },

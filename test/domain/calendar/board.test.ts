@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { boardHours, freeSpans, hoursInto, mondayOf } from "@/server/domain/calendar/board";
-import { sessionLogProblem } from "@/server/domain/calendar/session-log-problem";
+import { sessionLogProblem, UNCOUNTED } from "@/server/domain/calendar/session-log-problem";
 import { isUnlogged } from "@/server/domain/calendar/session-state";
 import { instantOf } from "@/server/domain/time/calendar-day";
 import { at, calmAcademy, everyDay } from "./calm-academy";
@@ -73,9 +73,11 @@ describe("what keeps a log from being written", () => {
     minutes: 30,
     pitches: 20,
     effort: 6,
+    ...UNCOUNTED,
     work: [],
   };
-  const nothing = { minutes: 0, pitches: 0, effort: null, work: [] };
+  const nothing = { minutes: 0, pitches: 0, effort: null, ...UNCOUNTED, work: [] };
+  const counted = { ...came, strikes: 20, topSpeed: 71.5, speedUnit: "mph" as const };
   const away = { athleteId: "a2", attendance: "no_show" as const, ...nothing };
   const cases: [
     string,
@@ -89,6 +91,19 @@ describe("what keeps a log from being written", () => {
     ["a stranger", session, [came, { ...away, athleteId: "a3" }], "throw_entry_invalid"],
     ["pitches of one who stayed away", session, [came, { ...away, pitches: 1 }], "throw_entry_invalid"],
     ["the effort of one who stayed away", session, [came, { ...away, effort: 0 }], "throw_entry_invalid"],
+    ["every pitch a strike, and a speed", session, [counted, away], null],
+    ["more strikes than pitches", session, [{ ...came, strikes: 21 }, away], "throw_entry_invalid"],
+    ["a speed without its unit", session, [{ ...came, topSpeed: 60 }, away], "throw_entry_invalid"],
+    ["a unit without its speed", session, [{ ...came, speedUnit: "mph" }, away], "throw_entry_invalid"],
+    ["a speed no pitch has", session, [{ ...counted, topSpeed: 111 }, away], "throw_entry_invalid"],
+    [
+      "a slow one in km/h",
+      session,
+      [{ ...counted, topSpeed: 31, speedUnit: "km_h" }, away],
+      "throw_entry_invalid",
+    ],
+    ["a fast one in km/h", session, [{ ...counted, topSpeed: 150, speedUnit: "km_h" }, away], null],
+    ["the strikes of one who stayed away", session, [came, { ...away, strikes: 0 }], "throw_entry_invalid"],
     ["one who came and was not asked", session, [came, { ...away, attendance: "came" }], "check_in_missing"],
     ["nobody to ask in dry work", { ...session, kind: "dry_work" }, [{ ...came, pitches: 0 }, away], null],
     ["pitches in dry work", { ...session, kind: "dry_work" }, [came, away], "throw_entry_invalid"],
