@@ -40,7 +40,7 @@ function List({ changes, links }: { changes: readonly Changed[]; links: SeasonLi
       {changes.map((change) => (
         <li key={change.id}>
           <span>
-            <Link href={links.round(change.roundId)}>{change.checkpointName}</Link>
+            <Link href={links.evidence(change)}>{change.checkpointName}</Link>
             <span className={styles.quiet}>
               {seenInWords(change)}. {change.figures.join(" ")}
             </span>

@@ -22,7 +22,7 @@ export function OpenCorrections({
       {corrections.map((correction) => (
         <li key={correction.id}>
           <span>
-            <Link href={links.round(correction.roundId)}>{correction.checkpointName}</Link>
+            <Link href={links.evidence(correction)}>{correction.checkpointName}</Link>
             <span className={styles.quiet}>
               {PHASE_WORDS[correction.phase]}, given {dayInWords(correction.givenOn)}
               {correction.cue ? `: “${correction.cue}”` : ""}

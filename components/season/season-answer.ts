@@ -1,3 +1,4 @@
+import { roomAddress } from "@/components/reviews/room-address";
 import type { ArmAnswer, PainAnswer } from "@/components/throwing/arm-answer";
 import type { SessionKind } from "@/server/domain/calendar/session-kind";
 import type { CountedPitches } from "@/server/domain/calendar/session-log-problem";
@@ -60,6 +61,9 @@ export interface SeasonAnswer {
 export interface SeasonCorrection {
   id: string;
   roundId: string;
+  /** The frame it was given on, counted from 0; both null where it was given without one. */
+  clipId: string | null;
+  frame: number | null;
   checkpointId: string;
   checkpointName: string;
   phase: Phase;
@@ -87,6 +91,10 @@ export interface JudgedCheckpoint {
 /** Where the links of a season lead: staff and families have screens of their own. */
 export interface SeasonLinks {
   round: (roundId: string) => string;
+  /** To the frame a correction was given on. */
+  correction: (correction: Pick<SeasonCorrection, "roundId" | "clipId" | "frame">) => string;
+  /** To what can be told since a correction. */
+  evidence: (correction: Pick<SeasonCorrection, "roundId" | "checkpointId">) => string;
   session: (sessionId: string) => string;
   throws: string;
 }
@@ -97,11 +105,16 @@ export function seasonLinks(side: "staff" | "family", athleteId: string): Season
   return side === "staff"
     ? {
         round: (id) => `/reviews/${id}`,
+        correction: ({ roundId, clipId, frame }) =>
+          clipId === null ? `/reviews/${roundId}` : roomAddress({ roundId, clipId, frame }),
+        evidence: ({ checkpointId }) => `/athletes/${athleteId}/checkpoints/${checkpointId}`,
         session: (id) => `/calendar/${id}`,
         throws: `/athletes/${athleteId}/throws`,
       }
     : {
         round: (id) => `${family}/rounds/${id}`,
+        correction: ({ roundId }) => `${family}/rounds/${roundId}`,
+        evidence: ({ roundId }) => `${family}/rounds/${roundId}`,
         session: (id) => `${family}/sessions/${id}`,
         throws: `${family}/throws`,
       };

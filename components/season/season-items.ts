@@ -170,7 +170,7 @@ function correctionItem(correction: SeasonCorrection, links: SeasonLinks): TimeL
       when: spans
         .map(({ state, fromDay }) => `${state} ${dayInWords(fromDay, { withYear: true })}`)
         .join(", "),
-      href: links.round(correction.roundId),
+      href: links.correction(correction),
       ...{ parts, caps, isLabelled: true },
     },
   ];

@@ -54,6 +54,8 @@ export const seasonView = z.strictObject({
     z.strictObject({
       id: z.string(),
       roundId: z.string(),
+      clipId: z.string().nullable(),
+      frame: z.int().nullable(),
       checkpointId: z.string(),
       checkpointName: z.string(),
       phase: z.enum(DELIVERY_PHASES),
@@ -146,7 +148,7 @@ export async function seasonFor(scope: Scope): Promise<SeasonView> {
 function correctionAnswer({ standing, ...row }: CorrectionRecord, zone: string) {
   return {
     id: row.id,
-    roundId: row.roundId,
+    ...{ roundId: row.roundId, clipId: row.clipId, frame: row.frame },
     checkpointId: row.checkpointId,
     checkpointName: row.checkpointName,
     phase: row.phase,

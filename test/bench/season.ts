@@ -69,7 +69,13 @@ function threeSeasons(): { observations: Observation[]; season: SeasonAnswer } {
       dayOf(Math.min(1, at / CORRECTIONS + later)),
     );
     return {
-      ...{ id: `cor ${at}`, roundId: "round", checkpointId: `checkpoint ${at % CHECKPOINTS}` },
+      ...{
+        id: `cor ${at}`,
+        roundId: "round",
+        clipId: "clip",
+        frame: 1,
+        checkpointId: `checkpoint ${at % CHECKPOINTS}`,
+      },
       ...{
         checkpointName: "A checkpoint with a name",
         phase: DELIVERY_PHASES[at % 6] ?? ("stride" as const),

@@ -104,6 +104,18 @@ export function describeReviews({ rows, nowMs, today }: BuiltDay): void {
     expect(Math.max(...most)).toBeLessThanOrEqual(MAX_OPEN_CORRECTIONS);
   });
 
+  it("never has two corrections open on one checkpoint of an athlete, at any moment of the season", () => {
+    const onCheckpoint = groupedBy(rows.correction, (row) => `${row.athleteId} ${row.checkpointId}`);
+    const keys = [...new Set(rows.correction.map((row) => `${row.athleteId} ${row.checkpointId}`))];
+    const overlapping = keys.filter((key) => {
+      const changes = onCheckpoint(key).flatMap(({ id }) => openings(historyOf(id)));
+      const inOrder = changes.sort((a, b) => a.atMs - b.atMs || a.by - b.by).map(({ by }) => by);
+      return inOrder.some((by, at) => by === 1 && inOrder[at - 1] === 1);
+    });
+    expect(keys.length).toBeGreaterThan(0);
+    expect(overlapping).toEqual([]);
+  });
+
   it("gives every open correction a verdict in each check", () => {
     const checks = rows.review.filter(({ kind }) => kind === "check");
     const waiting = checks.flatMap(({ athleteId, sentAtMs, roundId }) =>

@@ -34,7 +34,7 @@ const draw = (season: Partial<SeasonAnswer>) =>
 
 const correction = (id: string, checkpointId: string, state: "given" | "held") => ({
   id,
-  roundId: "rnd_1",
+  ...{ roundId: "rnd_1", clipId: "clp_1", frame: 108 },
   checkpointId,
   checkpointName: checkpointId,
   phase: "stride" as const,
@@ -121,6 +121,15 @@ describe("the drawing of a season", () => {
   it("leads families and staff to screens of their own", () => {
     expect(seasonLinks("family", "ath_1").round("rnd_1")).toBe("/family/ath_1/rounds/rnd_1");
     expect(seasonLinks("staff", "ath_1").round("rnd_1")).toBe("/reviews/rnd_1");
+    const given = { roundId: "rnd_1", clipId: "clp_1", frame: 108, checkpointId: "cpt_1" };
+    const family = seasonLinks("family", "ath_1");
+    expect([family.correction(given), family.evidence(given)]).toEqual(
+      Array(2).fill("/family/ath_1/rounds/rnd_1"),
+    );
+    const staff = seasonLinks("staff", "ath_1");
+    expect(staff.correction(given)).toBe("/reviews/rnd_1?clip=clp_1&frame=109");
+    expect(staff.correction({ ...given, clipId: null, frame: null })).toBe("/reviews/rnd_1");
+    expect(staff.evidence(given)).toBe("/athletes/ath_1/checkpoints/cpt_1");
   });
 
   it("has a row for pain only where pain was reported", () => {
