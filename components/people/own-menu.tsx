@@ -7,6 +7,7 @@ import { deviceStore } from "@/components/throwing/device-store";
 import { throwKeeper } from "@/components/throwing/throw-desk";
 import { ConfirmDialog } from "@/components/ui/confirm-dialog";
 import type { MenuEntry } from "@/components/ui/menu";
+import { forgetAllUnsent } from "@/components/voice/unsent-voice";
 
 /** What an {@link OwnMenu} takes. */
 export interface OwnMenuProps {
@@ -24,7 +25,7 @@ export function OwnMenu({ personId, name, role, ways }: OwnMenuProps) {
   function askOrLeave() {
     const waiting = throwKeeper().of(personId).length;
     if (waiting > 0) setUnsent(waiting);
-    else leave();
+    else void leave();
   }
   const entries: MenuEntry[] = [
     ...ways.map((way) => ({ key: way.href, ...way })),
@@ -39,7 +40,7 @@ export function OwnMenu({ personId, name, role, ways }: OwnMenuProps) {
         confirmText="Sign out, they stay on this phone"
         cancelText="Stay signed in"
         isOpen={unsent > 0}
-        onConfirm={leave}
+        onConfirm={() => void leave()}
         onCancel={() => setUnsent(0)}
       >
         Throws that you logged here are not on the log yet. They are sent when you sign in again on this
@@ -49,7 +50,8 @@ export function OwnMenu({ personId, name, role, ways }: OwnMenuProps) {
   );
 }
 
-function leave(): void {
+async function leave(): Promise<void> {
   forgetFamily(deviceStore);
-  void signOut({ callbackUrl: "/sign-in" });
+  await forgetAllUnsent();
+  await signOut({ callbackUrl: "/sign-in" });
 }

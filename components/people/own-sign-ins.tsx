@@ -5,6 +5,7 @@ import { Notice } from "@/components/ui/notice";
 import { PageHeading } from "@/components/ui/page-heading";
 import { ACTS_COLUMN, Table } from "@/components/ui/table";
 import { TimeText } from "@/components/ui/time-text";
+import { forgetAllUnsent } from "@/components/voice/unsent-voice";
 import type { Answers } from "@/components/wire/answers";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
@@ -27,7 +28,10 @@ export function OwnSignIns({ me, signIns, zone }: OwnSignInsProps) {
     api.account.endSignIn.mutate(input, once),
   );
   const hasNoScreens = me.roles.length === 0 && me.athletes.length === 0;
-  const leave = () => signOut({ callbackUrl: "/sign-in" });
+  const leave = async () => {
+    await forgetAllUnsent();
+    await signOut({ callbackUrl: "/sign-in" });
+  };
   return (
     <>
       <PageHeading

@@ -50,6 +50,7 @@ export function CorrectionEditor(props: CorrectionEditorProps) {
       />
       <VoiceNote
         roundId={roundId}
+        lineId={correction.id}
         label={`Correction ${number}: ${checkpoint.name}`}
         voiceId={correction.voiceId}
         onChange={(voiceId) => onChange({ voiceId })}
@@ -95,6 +96,7 @@ export function KeepEditor({ roundId, keep, usual, onChange, onRemove }: KeepEdi
       />
       <VoiceNote
         roundId={roundId}
+        lineId={keep.id}
         label={`Keep: ${usual ?? "in your own words"}`}
         voiceId={keep.voiceId}
         onChange={(voiceId) => onChange({ voiceId })}

@@ -12,6 +12,8 @@ import { timeLeft } from "./voice-words";
 /** What a {@link VoiceNote} takes. */
 export interface VoiceNoteProps {
   roundId: string;
+  /** The line of the draft it is on. */
+  lineId: string;
   /** What the note is on; read out with each button. @example "Correction 2: front knee" */
   label: string;
   /** The note that is kept; null while there is none. */
@@ -20,8 +22,8 @@ export interface VoiceNoteProps {
 }
 
 /** A spoken note as it is made: spoken, listened to, spoken anew, taken off. It is kept as soon as it is stopped. */
-export function VoiceNote({ roundId, label, voiceId, onChange }: VoiceNoteProps) {
-  const { keeping, keep, retry, drop } = useKeptVoice(roundId, onChange);
+export function VoiceNote({ roundId, lineId, label, voiceId, onChange }: VoiceNoteProps) {
+  const { keeping, keep, retry, drop } = useKeptVoice({ roundId, lineId }, onChange);
   const { recording, start, stop } = useVoiceRecorder(keep);
   const place = useFocusAfter(recording.kind === "running");
   const isAsking = recording.kind === "asking";
@@ -54,8 +56,8 @@ export function VoiceNote({ roundId, label, voiceId, onChange }: VoiceNoteProps)
             </span>
           ) : (
             <>
-              <Button isSmall onPress={retry}>
-                Keep it
+              <Button isSmall onPress={retry} aria-label={`Send it again: ${label}`}>
+                Send it again
               </Button>
               {again}
               <Button isSmall variant="link" onPress={drop} aria-label={`Leave it: ${label}`}>
