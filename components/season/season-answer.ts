@@ -1,7 +1,7 @@
 import { roomAddress } from "@/components/reviews/room-address";
 import type { ArmAnswer, PainAnswer } from "@/components/throwing/arm-answer";
+import type { CountedPitches } from "@/server/domain/calendar/counted-pitches";
 import type { SessionKind } from "@/server/domain/calendar/session-kind";
-import type { CountedPitches } from "@/server/domain/calendar/session-log-problem";
 import type { Attendance, SessionState } from "@/server/domain/calendar/session-state";
 import type { CheckpointChange } from "@/server/domain/mechanics/checkpoint-changes";
 import type { CameraView, Phase } from "@/server/domain/mechanics/delivery";

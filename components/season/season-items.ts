@@ -1,6 +1,6 @@
 import { axisOver, type TimeAxis } from "@/components/charts/time-axis";
 import type { SpanCap, SpanPart, TimeLineItem, TimeLineRow } from "@/components/charts/time-line-parts";
-import { countsInWords } from "@/server/domain/calendar/session-in-words";
+import { countsInWords } from "@/server/domain/calendar/counted-pitches";
 import { SESSION_KIND } from "@/server/domain/calendar/session-kind";
 import { DELIVERY_PHASES, PHASE_WORDS, type Phase } from "@/server/domain/mechanics/delivery";
 import { ROUND_STATE_WORDS } from "@/server/domain/reviews/round-in-words";

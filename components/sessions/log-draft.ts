@@ -1,21 +1,18 @@
 import type { Answers } from "@/components/wire/answers";
+import { type CountedPitches, countProblems, UNCOUNTED } from "@/server/domain/calendar/counted-pitches";
 import type { SpeedUnit } from "@/server/domain/calendar/radar-speed";
 import { throwsOnMound } from "@/server/domain/calendar/session-kind";
-import { UNCOUNTED } from "@/server/domain/calendar/session-log-problem";
 import type { Attendance, WorkOutcome } from "@/server/domain/calendar/session-state";
 
 type View = Answers["sessions"]["forStaff"];
 
 /** One athlete's line while it is being written; numbers are null while they are missing. */
-export interface LineDraft {
+export interface LineDraft extends Omit<CountedPitches, "speedUnit"> {
   attendance: Attendance;
   minutes: number | null;
   pitches: number | null;
   /** 0 to 10, the athlete's own word; null when it was not asked. */
   effort: number | null;
-  /** Strikes among the pitches, and the fastest by radar; null when nobody counted or read. */
-  strikes: number | null;
-  topSpeed: number | null;
   /** What a speed is read in once there is one. */
   speedUnit: SpeedUnit;
   work: Readonly<Record<string, WorkOutcome>>;
@@ -46,7 +43,7 @@ export function missingIn(
     const draft = drafts[athleteId];
     if (!draft || draft.attendance === "no_show") return [];
     return [
-      ...miscounted(draft).map(([field, why]) => [`${field}-${athleteId}`, why]),
+      ...miscounted(draft).map(({ count, why }) => [`${count}-${athleteId}`, why]),
       ...(draft.minutes === null ? [[`minutes-${athleteId}`, `Say how long ${givenName} was here.`]] : []),
       ...(draft.pitches === null
         ? [[`pitches-${athleteId}`, `Say how many pitches ${givenName} threw, 0 for none.`]]
@@ -58,14 +55,12 @@ export function missingIn(
 
 const NOTHING = { minutes: 0, pitches: 0, effort: null, ...UNCOUNTED };
 
-function miscounted({ pitches, strikes, topSpeed }: LineDraft): [field: string, why: string][] {
-  if (pitches === null) return [];
-  const tooMany = (strikes ?? 0) > pitches;
-  const ofNothing = pitches === 0 && topSpeed !== null;
-  return [
-    ...(tooMany ? ([["strikes", "There are no more strikes than pitches."]] as [string, string][]) : []),
-    ...(ofNothing ? ([["speed", "Without a pitch there is no speed to log."]] as [string, string][]) : []),
-  ];
+const miscounted = (draft: LineDraft) =>
+  draft.pitches === null ? [] : countProblems(draft.pitches, countsOf(draft));
+
+/** What was counted, as the log takes it: without a speed there is no unit. */
+function countsOf({ strikes, topSpeed, speedUnit }: LineDraft): CountedPitches {
+  return { strikes, topSpeed, speedUnit: topSpeed === null ? null : speedUnit };
 }
 
 /** The lines as the log takes them. Who stayed away has nothing to log. */
@@ -76,10 +71,10 @@ export function linesOf(drafts: Readonly<Record<string, LineDraft>>) {
       return { athleteId, attendance, note, ...NOTHING, work: [] };
     }
     const work = Object.entries(draft.work).map(([correctionId, outcome]) => ({ correctionId, outcome }));
-    const { minutes, pitches, effort, strikes, topSpeed } = draft;
+    const { minutes, pitches, effort } = draft;
     return {
       ...{ athleteId, attendance, note, minutes: minutes ?? 0, pitches: pitches ?? 0, effort },
-      ...{ strikes, topSpeed, speedUnit: topSpeed === null ? null : draft.speedUnit, work },
+      ...{ ...countsOf(draft), work },
     };
   });
 }

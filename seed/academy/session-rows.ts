@@ -1,6 +1,6 @@
+import { UNCOUNTED } from "@/server/domain/calendar/counted-pitches";
 import type { SecondAdult } from "@/server/domain/calendar/second-adult";
 import { SESSION_KIND, type SessionKind, throwsOnMound } from "@/server/domain/calendar/session-kind";
-import { UNCOUNTED } from "@/server/domain/calendar/session-log-problem";
 import type { SessionState } from "@/server/domain/calendar/session-state";
 import { isOfAge } from "@/server/domain/people/person";
 import { MAX_EFFORT } from "@/server/domain/throwing/load-effort";

@@ -5,7 +5,6 @@ import { consentIsLive } from "@/server/data/consents";
 import type { CorrectionRecord } from "@/server/data/corrections";
 import { judgementsOf, roundsOf, sessionsOf } from "@/server/data/season";
 import { plannedOutings, throwLog } from "@/server/data/throwing-log";
-import { SPEED_UNITS } from "@/server/domain/calendar/radar-speed";
 import { SESSION_KINDS } from "@/server/domain/calendar/session-kind";
 import { ATTENDANCES, SESSION_STATES } from "@/server/domain/calendar/session-state";
 import { CAMERA_VIEWS, DELIVERY_PHASES } from "@/server/domain/mechanics/delivery";
@@ -22,6 +21,7 @@ import type { Scope } from "./context";
 import { loadEvidence } from "./evidence/load-evidence";
 import { painAnswer, painFor } from "./pain-answer";
 import { changesSince, checkpointChanges } from "./season-changes-view";
+import { countedPitches } from "./sessions/session-shapes";
 import { outingAnswer, weekOfThrows } from "./throwing-view";
 
 const day = z.string();
@@ -91,9 +91,7 @@ export const seasonView = z.strictObject({
       state: z.enum(SESSION_STATES),
       attendance: z.enum(ATTENDANCES).nullable(),
       effort: z.int().nullable(),
-      strikes: z.int().nullable(),
-      topSpeed: z.number().nullable(),
-      speedUnit: z.enum(SPEED_UNITS).nullable(),
+      ...countedPitches,
       heldOn: day,
       coachName: z.string(),
     }),

@@ -1,18 +1,9 @@
-import { SHAPES } from "../clips/catalogue";
-import {
-  CLIPS_ADDRESS,
-  CLIPS_COACH,
-  type ClipsAcademy,
-  command,
-  sendRound,
-  signedIn,
-  startClipsAcademy,
-} from "../clips/clips-academy";
-import { numberedMp4 } from "../clips/numbered-clip";
-import { WHO } from "../helpers/who";
+import { CLIPS_ADDRESS } from "../clips/clips-academy";
+import { type SeenRoom, startSeenRoom } from "../clips/seen-room";
 import { expect, expectAccessible, LAPTOP, test } from "./academy";
 import { openPhase, saved } from "./hands";
 
+const SENDING = "**/rounds/*/voice";
 const executablePath = process.env.CHROMIUM_PATH;
 
 /** A microphone that hums, and whose use is allowed. */
@@ -24,41 +15,30 @@ test.use({
   },
 });
 
-let academy: ClipsAcademy;
-let roundId = "";
-let cookies: Awaited<ReturnType<Awaited<ReturnType<typeof signedIn>>["storageState"]>>["cookies"] = [];
+let room: SeenRoom;
 
 test.beforeAll(async () => {
   test.setTimeout(120_000);
-  academy = await startClipsAcademy();
-  const shape = SHAPES["60 frames a second"];
-  if (!shape) throw new Error("There is no clip of 60 frames a second.");
-  roundId = await sendRound(WHO.child.athleteId, [{ file: await numberedMp4({ ...shape, clip: 0 }) }]);
-  const coach = await signedIn(CLIPS_COACH);
-  await command(coach, "rounds.take", { roundId });
-  cookies = (await coach.storageState()).cookies;
-  await coach.dispose();
+  room = await startSeenRoom();
 });
 
-test.afterAll(() => academy?.stop());
+test.afterAll(() => room?.academy.stop());
 
 test("a note that could not be sent is kept on the device through a reload, and sent by itself once the line is back", async ({
   page,
 }) => {
   await page.setViewportSize(LAPTOP);
-  await page.context().addCookies(cookies);
-  const sending = `**/rounds/${roundId}/voice`;
   const editor = page.getByRole("region", { name: /^Correction 1: / });
   const isOnDevice = () =>
     expect(editor.getByRole("alert")).toHaveText(
       /is kept on this device and is sent once the academy is there/,
     );
-  await page.goto(`/reviews/${roundId}`);
+  await room.open(page);
   await openPhase(page, "Wind-up");
   await saved(page, () => page.getByRole("button", { name: "Correct: Gaze level and on the plate" }).click());
 
   await test.step("the line is gone as it is spoken, and still gone when it is sent again", async () => {
-    await page.route(sending, (route) => route.abort());
+    await page.route(SENDING, (route) => route.abort());
     await editor.getByRole("button", { name: /^Speak a note: / }).press("Enter");
     await expect(page.getByRole("timer")).toHaveText("0:59 left");
     await page.keyboard.press("Enter");
@@ -77,7 +57,7 @@ test("a note that could not be sent is kept on the device through a reload, and 
   });
 
   await test.step("back on line it goes by itself, and nothing of it stays on the device", async () => {
-    await page.unroute(sending);
+    await page.unroute(SENDING);
     await saved(page, async () => {
       await page.evaluate(() => window.dispatchEvent(new Event("online")));
     });

@@ -164,15 +164,20 @@ export const plannedCorrection = z.strictObject({
   isPlanned: z.boolean(),
 });
 
+/** What was counted beside the pitches; null where nobody did. */
+export const countedPitches = {
+  strikes: z.int().nullable(),
+  topSpeed: z.number().nullable(),
+  speedUnit: z.enum(SPEED_UNITS).nullable(),
+};
+
 /** One athlete's line on the log. */
 export const loggedLine = z.strictObject({
   attendance: z.enum(["came", "no_show"]),
   minutes: z.number(),
   pitches: z.number(),
   effort: z.number().nullable(),
-  strikes: z.number().nullable(),
-  topSpeed: z.number().nullable(),
-  speedUnit: z.enum(SPEED_UNITS).nullable(),
+  ...countedPitches,
   note: z.string(),
   loggedAtMs: z.number(),
   work: z.array(

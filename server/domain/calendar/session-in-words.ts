@@ -1,9 +1,8 @@
 import type { NoticeKind } from "@/server/domain/notices/notice";
 import { MAX_EFFORT } from "@/server/domain/throwing/load-effort";
 import { momentInWords } from "@/server/domain/time/words";
-import { speedInWords } from "./radar-speed";
+import { type CountedPitches, countsInWords } from "./counted-pitches";
 import { SESSION_KIND, type SessionKind } from "./session-kind";
-import type { CountedPitches } from "./session-log-problem";
 import type { Attendance } from "./session-state";
 
 /** What a notice about a session names. */
@@ -21,16 +20,6 @@ export function sessionInWords(session: ToldSession): string {
   const { kind, startsAtMs, zone, siteName, laneName, coachName } = session;
   const when = `${momentInWords(startsAtMs, zone)} (${zone})`;
   return `${SESSION_KIND[kind].label}, ${when}, ${siteName}, ${laneName}, with ${coachName}`;
-}
-
-/**
- * What was counted beside the pitches, a part for each count that was made.
- * @example ["14 strikes", "fastest 71.5 mph"]
- */
-export function countsInWords({ strikes, topSpeed, speedUnit }: CountedPitches): string[] {
-  const counted = strikes === null ? [] : [strikes === 1 ? "1 strike" : `${strikes} strikes`];
-  const read = topSpeed === null || !speedUnit ? [] : [`fastest ${speedInWords(topSpeed, speedUnit)}`];
-  return [...counted, ...read];
 }
 
 /**

@@ -1,19 +1,7 @@
 import type { RefusalDetail } from "@/server/domain/errors/refusal";
-import { SPEED_BOUNDS, SPEED_UNIT_WORDS, type SpeedUnit } from "./radar-speed";
+import { type CountedPitches, countProblems } from "./counted-pitches";
 import { type SessionKind, throwsOnMound } from "./session-kind";
 import type { Attendance, WorkOutcome } from "./session-state";
-
-/** What may be counted beside the pitches; context only, no limit goes by it. Null where nobody did. */
-export interface CountedPitches {
-  /** How many of the pitches were strikes. */
-  strikes: number | null;
-  /** The fastest pitch by radar, in the unit it was read in; both or neither. */
-  topSpeed: number | null;
-  speedUnit: SpeedUnit | null;
-}
-
-/** Nobody counted and no radar was read. */
-export const UNCOUNTED: CountedPitches = { strikes: null, topSpeed: null, speedUnit: null };
 
 /** What the coach writes down of one athlete after a session. */
 export interface LogLine extends CountedPitches {
@@ -36,8 +24,8 @@ export interface LoggedSession {
 
 /**
  * What keeps a log from being written, or null: each athlete of the session stands on it once; whoever came to mound
- * work was asked before; nobody who stayed away has minutes, pitches, an effort, counts or work; a session without mound throws has no
- * pitches; no more strikes than pitches, and a speed that a pitch can have.
+ * work was asked before; nobody who stayed away has minutes, pitches, an effort, counts or work; what is counted can be;
+ * a session without mound throws has no pitches.
  */
 export function sessionLogProblem(
   session: LoggedSession,
@@ -53,8 +41,8 @@ export function sessionLogProblem(
   if (lines.some(hasWorkWithoutComing)) {
     return invalid("Somebody who did not come has no minutes, pitches, effort, counts or work to log.");
   }
-  const miscounted = lines.map(countsProblem).find((why) => why !== null);
-  if (miscounted) return invalid(miscounted);
+  const [miscounted] = lines.flatMap((line) => countProblems(line.pitches, line));
+  if (miscounted) return invalid(miscounted.why);
   if (!throwsOnMound(session.kind)) {
     return lines.some((line) => line.pitches > 0)
       ? invalid("A session without mound throws has no pitches to log.")
@@ -71,15 +59,4 @@ function hasWorkWithoutComing({ attendance, minutes, pitches, effort, work, ...c
     attendance === "no_show" &&
     (minutes > 0 || pitches > 0 || effort !== null || isCounted || work.length > 0)
   );
-}
-
-function countsProblem({ pitches, strikes, topSpeed, speedUnit }: LogLine): string | null {
-  if (strikes !== null && strikes > pitches) return "There are no more strikes than pitches.";
-  if (topSpeed === null && speedUnit === null) return null;
-  if (topSpeed === null || speedUnit === null) return "A speed by radar has its unit, and a unit its speed.";
-  if (pitches === 0) return "Without a pitch there is no speed to log.";
-  const [least, most] = SPEED_BOUNDS[speedUnit];
-  return topSpeed < least || topSpeed > most
-    ? `A pitch is read at ${least} to ${most} ${SPEED_UNIT_WORDS[speedUnit]}.`
-    : null;
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type SeasonAnswer, seasonLinks } from "@/components/season/season-answer";
 import { rowsOfPhase, seasonDrawing } from "@/components/season/season-items";
-import { UNCOUNTED } from "@/server/domain/calendar/session-log-problem";
+import { UNCOUNTED } from "@/server/domain/calendar/counted-pitches";
 
 const EMPTY: SeasonAnswer = {
   athlete: {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { firstDraft, linesOf, missingIn } from "@/components/sessions/log-draft";
-import { UNCOUNTED } from "@/server/domain/calendar/session-log-problem";
+import { UNCOUNTED } from "@/server/domain/calendar/counted-pitches";
 
 const athletes = [
   { athleteId: "a1", givenName: "Kit" },

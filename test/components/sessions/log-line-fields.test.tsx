@@ -2,7 +2,7 @@ import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, it } from "vitest";
 import { LogLineFields, type LogLineFieldsProps } from "@/components/sessions/log-line-fields";
 import { LoggedLine } from "@/components/sessions/logged-line";
-import { UNCOUNTED } from "@/server/domain/calendar/session-log-problem";
+import { UNCOUNTED } from "@/server/domain/calendar/counted-pitches";
 
 const DRAFT: LogLineFieldsProps["draft"] = {
   ...{ attendance: "came", minutes: 45, pitches: 22, effort: 6, work: {}, note: "" },

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { boardHours, freeSpans, hoursInto, mondayOf } from "@/server/domain/calendar/board";
-import { sessionLogProblem, UNCOUNTED } from "@/server/domain/calendar/session-log-problem";
+import { UNCOUNTED } from "@/server/domain/calendar/counted-pitches";
+import { sessionLogProblem } from "@/server/domain/calendar/session-log-problem";
 import { isUnlogged } from "@/server/domain/calendar/session-state";
 import { instantOf } from "@/server/domain/time/calendar-day";
 import { at, calmAcademy, everyDay } from "./calm-academy";
