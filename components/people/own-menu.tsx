@@ -1,13 +1,10 @@
 "use client";
-import { signOut } from "next-auth/react";
 import { useState } from "react";
 import { AccountMenu } from "@/components/shell/account-menu";
-import { forgetFamily } from "@/components/throwing/device-memory";
-import { deviceStore } from "@/components/throwing/device-store";
 import { throwKeeper } from "@/components/throwing/throw-desk";
 import { ConfirmDialog } from "@/components/ui/confirm-dialog";
 import type { MenuEntry } from "@/components/ui/menu";
-import { forgetAllUnsent } from "@/components/voice/unsent-voice";
+import { leaveDevice } from "./leave-device";
 
 /** What an {@link OwnMenu} takes. */
 export interface OwnMenuProps {
@@ -25,7 +22,7 @@ export function OwnMenu({ personId, name, role, ways }: OwnMenuProps) {
   function askOrLeave() {
     const waiting = throwKeeper().of(personId).length;
     if (waiting > 0) setUnsent(waiting);
-    else void leave();
+    else void leaveDevice();
   }
   const entries: MenuEntry[] = [
     ...ways.map((way) => ({ key: way.href, ...way })),
@@ -40,7 +37,7 @@ export function OwnMenu({ personId, name, role, ways }: OwnMenuProps) {
         confirmText="Sign out, they stay on this phone"
         cancelText="Stay signed in"
         isOpen={unsent > 0}
-        onConfirm={() => void leave()}
+        onConfirm={() => void leaveDevice()}
         onCancel={() => setUnsent(0)}
       >
         Throws that you logged here are not on the log yet. They are sent when you sign in again on this
@@ -48,10 +45,4 @@ export function OwnMenu({ personId, name, role, ways }: OwnMenuProps) {
       </ConfirmDialog>
     </>
   );
-}
-
-async function leave(): Promise<void> {
-  forgetFamily(deviceStore);
-  await forgetAllUnsent();
-  await signOut({ callbackUrl: "/sign-in" });
 }

@@ -1,15 +1,14 @@
 "use client";
-import { signOut } from "next-auth/react";
 import { Button } from "@/components/ui/button";
 import { Notice } from "@/components/ui/notice";
 import { PageHeading } from "@/components/ui/page-heading";
 import { ACTS_COLUMN, Table } from "@/components/ui/table";
 import { TimeText } from "@/components/ui/time-text";
-import { forgetAllUnsent } from "@/components/voice/unsent-voice";
 import type { Answers } from "@/components/wire/answers";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import { momentInWords } from "@/server/domain/time/words";
+import { leaveDevice } from "./leave-device";
 import type { Me } from "./me";
 
 type SignIn = Answers["account"]["signIns"][number];
@@ -28,10 +27,6 @@ export function OwnSignIns({ me, signIns, zone }: OwnSignInsProps) {
     api.account.endSignIn.mutate(input, once),
   );
   const hasNoScreens = me.roles.length === 0 && me.athletes.length === 0;
-  const leave = async () => {
-    await forgetAllUnsent();
-    await signOut({ callbackUrl: "/sign-in" });
-  };
   return (
     <>
       <PageHeading
@@ -65,7 +60,7 @@ export function OwnSignIns({ me, signIns, zone }: OwnSignInsProps) {
               <Button
                 isSmall
                 isPending={end.pending}
-                onPress={() => void (row.isThis ? leave() : end.run({ signInId: row.id }))}
+                onPress={() => void (row.isThis ? leaveDevice() : end.run({ signInId: row.id }))}
               >
                 {row.isThis ? "Sign out here" : "End it"}
               </Button>

@@ -138,8 +138,7 @@ function Counts({ athlete: { athleteId }, draft, missing, onChange }: LogLineFie
         label="Fastest by radar"
         name={`speed-${athleteId}`}
         hint={`${least} to ${most} ${SPEED_UNIT_WORDS[draft.speedUnit]}`}
-        min={least}
-        max={most}
+        min={0}
         step={0.1}
         isOptional
         value={draft.topSpeed}

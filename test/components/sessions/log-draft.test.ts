@@ -40,6 +40,8 @@ describe("a log while it is being written", () => {
       "strikes-a1": "There are no more strikes than pitches.",
       "speed-a1": "Without a pitch there is no speed to log.",
     });
+    const slip = { a1: { ...whole.a1, pitches: 20, topSpeed: 715 }, a2: whole.a2 };
+    expect(missingIn(slip, athletes)).toEqual({ "speed-a1": "A pitch is read at 20 to 110 mph." });
   });
 
   it("logs nothing for who stayed away, whatever was typed before", () => {
