@@ -7,6 +7,7 @@ import { showToast } from "@/components/ui/toast";
 import { CommandProblem } from "@/components/wire/command-problem";
 import { useCommand } from "@/components/wire/use-command";
 import styles from "./room.module.css";
+import type { LateMissing } from "./use-unsent-notes";
 
 /** What a {@link RoomSend} takes. */
 export interface RoomSendProps {
@@ -15,6 +16,8 @@ export interface RoomSendProps {
   act: "send" | "settle";
   /** What is still missing; empty when it is ready. */
   missing: readonly string[];
+  /** What else may be missing, looked for when sending is tried. */
+  late?: LateMissing;
   /** What the family will read. */
   words: string;
   givenName: string;
@@ -43,7 +46,8 @@ const WORDS = {
 
 /** The one way on: says what is missing, or shows what the family will read and asks once. */
 export function RoomSend(props: RoomSendProps) {
-  const { roundId, act, missing, words, givenName, flush, onOvertaken } = props;
+  const { roundId, act, late, words, givenName, flush, onOvertaken } = props;
+  const missing = [...props.missing, ...(late?.missing ?? [])];
   const [isAsking, setAsking] = useState(false);
   const [isSaving, setSaving] = useState(false);
   /** Once sending was tried, what is missing stays in sight until it is there. */
@@ -65,16 +69,17 @@ export function RoomSend(props: RoomSendProps) {
 
   const byKey = useRef(() => {});
   byKey.current = () => {
-    if (!isAsking) ask();
+    if (!isAsking) void ask();
     else if (!isSaving && !command.pending) void go();
   };
   useSendKey(byKey, isAsking);
 
-  function ask() {
+  async function ask() {
     command.clear();
     setUnsaved(false);
     setTried(true);
-    setAsking(missing.length === 0);
+    const foundLate = (await late?.look()) ?? [];
+    setAsking(props.missing.length === 0 && foundLate.length === 0);
   }
 
   async function go() {
@@ -100,7 +105,7 @@ export function RoomSend(props: RoomSendProps) {
           It is not saved yet, so it was not sent. Try again once it says that it is saved.
         </Notice>
       ) : null}
-      <Button variant="primary" onPress={ask}>
+      <Button variant="primary" onPress={() => void ask()}>
         {text.button}
       </Button>
       <ConfirmDialog

@@ -26,6 +26,7 @@ import { markedBeside, type RoomClips, useClipInHand } from "./use-clip-in-hand"
 import { usePictureTools } from "./use-picture-tools";
 import { useRoomDraft } from "./use-room-draft";
 import { useSaying } from "./use-saying";
+import { useUnsentNotes } from "./use-unsent-notes";
 
 /** The review of a round as its coach writes it. `clips` are the round's own, one at least. */
 export function RoomWriting({ room, clips, start }: RoomClips) {
@@ -38,6 +39,7 @@ export function RoomWriting({ room, clips, start }: RoomClips) {
   const open = room.corrections.filter((each) => isOpen(each.state));
   const place = { clipId: clip.id, frame: player.inHand };
   const saying = useSaying({ room, clips, draft, clip, place, phase, setPhase });
+  const unsentNotes = useUnsentNotes(room.round.id, document);
   const tools = usePictureTools({ room, draft, clip, player, events: marks });
 
   useClipKeys({
@@ -128,6 +130,7 @@ export function RoomWriting({ room, clips, start }: RoomClips) {
             clips,
             open.map((each) => each.id),
           )}
+          late={unsentNotes}
           words={recapInWords(recap)}
           givenName={room.athlete.givenName}
           flush={draft.flush}

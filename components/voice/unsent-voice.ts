@@ -56,6 +56,19 @@ export async function unsentAt(place: VoicePlace, nowMs: number): Promise<Blob |
   }
 }
 
+/** The lines of a round that have such a note. */
+export async function unsentOf(roundId: string, nowMs: number): Promise<Set<string>> {
+  try {
+    const all = await entries<string, UnsentVoice>(store());
+    const ofRound = all.filter(
+      ([key, { atMs }]) => key.startsWith(`${roundId} `) && atMs >= nowMs - UNSENT_FOR_MS,
+    );
+    return new Set(ofRound.map(([key]) => key.slice(roundId.length + 1)));
+  } catch {
+    return new Set();
+  }
+}
+
 /** Lets one go: it is with the academy, was spoken anew, or is not wanted. */
 export async function forgetUnsent(place: VoicePlace): Promise<void> {
   await del(keyOf(place), store()).catch(() => undefined);

@@ -48,6 +48,11 @@ test("a note that could not be sent is kept on the device through a reload, and 
     await expectAccessible(page);
   });
 
+  await test.step("the review is not sent without it", async () => {
+    await page.getByRole("button", { name: "Send to family" }).click();
+    await expect(page.getByText(/^send the spoken note on correction 1 again, or leave it/)).toBeVisible();
+  });
+
   await test.step("it is there after a reload, and heard", async () => {
     await page.reload();
     await openPhase(page, "Wind-up");
@@ -62,6 +67,9 @@ test("a note that could not be sent is kept on the device through a reload, and 
       await page.evaluate(() => window.dispatchEvent(new Event("online")));
     });
     await expect(editor.getByRole("alert")).toHaveCount(0);
+    await page.getByRole("button", { name: "Send to family" }).click();
+    await expect(page.getByText("Not ready to send")).toBeVisible();
+    await expect(page.getByText(/^send the spoken note/)).toHaveCount(0);
     await page.reload();
     await openPhase(page, "Wind-up");
     await expect(editor.getByRole("button", { name: /^Listen to the spoken note: / })).toBeVisible();
