@@ -1,7 +1,7 @@
 /** The test command: installs, then runs every check, and ends with one line that counts tests. A word runs one part: check, unit, e2e. */
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { join, relative } from "node:path";
 import { checkNode } from "../server/start/checks.mjs";
 import { buildIfNeeded, installPackages } from "../server/start/prepare.mjs";
 import { runCommand } from "../server/start/run-command.mjs";
@@ -15,6 +15,8 @@ const part = process.argv[2] ?? "all";
 const rest = process.argv.slice(3);
 const reports = mkdtempSync(join(tmpdir(), "slabside-tests-"));
 const counted = { passed: 0, failed: 0, skipped: 0 };
+/** What failed, to be said again at the end: the head of a long run is the first thing to be cut off. */
+const failures = [];
 
 checkNode();
 /* What waits on the network and what one core compiles goes on beside the rest. */
@@ -26,6 +28,7 @@ if (part === "all" || part === "unit") await unit();
 if (part === "all" || part === "e2e") await browser();
 rmSync(reports, { recursive: true, force: true });
 
+for (const failure of failures) say(failure);
 if (part === "check") say("Checks passed.");
 else say(`${counted.passed} passed, ${counted.failed} failed, ${counted.skipped} skipped`);
 process.exit(counted.failed > 0 ? 1 : 0);
@@ -67,6 +70,13 @@ async function vitest(title, environment, words) {
   );
   count(code, () => {
     const told = JSON.parse(readFileSync(report, "utf8"));
+    for (const file of told.testResults) {
+      if (file.message)
+        failures.push(`Failed: ${relative(process.cwd(), file.name)}: ${headOf(file.message)}`);
+      for (const { status, fullName, failureMessages } of file.assertionResults)
+        if (status === "failed")
+          failures.push(`Failed: ${fullName} (${title})\n${headOf(failureMessages[0])}`);
+    }
     return { passed: told.numPassedTests, failed: told.numFailedTests, skipped: told.numPendingTests };
   });
 }
@@ -86,6 +96,12 @@ async function browser() {
     const { stats } = JSON.parse(readFileSync(report, "utf8"));
     return { passed: stats.expected, failed: stats.unexpected + stats.flaky, skipped: stats.skipped };
   });
+}
+
+/** The first lines of what a test said, which hold the counterexample of a property. */
+function headOf(message) {
+  const lines = (message ?? "").split("\n").filter((line) => !line.startsWith("    at "));
+  return lines.slice(0, 12).join("\n").trimEnd();
 }
 
 /** Adds what a runner reported; a runner that failed without counting anything counts as one failure. */
