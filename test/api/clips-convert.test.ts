@@ -50,15 +50,21 @@ async function readyCopy(shiftMs = 0) {
   await writeFile(join(desk.dataFolder, "made.mp4"), await makeClip({ frameTimesMs }));
 }
 
+/** As long as a program of the lowest priority may take to be heard of on a busy machine. */
+const PATIENCE_MS = 25_000;
+
 /** What a question answers once its answer is not null. */
 async function until<Answer>(ask: () => Promise<Answer | null>): Promise<Answer> {
-  for (let tries = 0; tries < 400; tries += 1) {
+  for (const startMs = performance.now(); performance.now() - startMs < PATIENCE_MS; ) {
     const answer = await ask();
     if (answer !== null) return answer;
     await new Promise((wait) => setTimeout(wait, 5));
   }
   throw new Error("It never came.");
 }
+
+/** Lets a stand-in that waits for it go on. */
+const letGoOn = () => writeFile(join(desk.dataFolder, "go"), "");
 
 async function watched() {
   const { id } = await theClip();
@@ -134,12 +140,13 @@ describe("a film that not every browser draws", () => {
   it("shows how far its copy is while it is being made", async () => {
     await sent();
     await desk.academy.db.update(clip).set({ durationMs: 1000 });
-    const running = withProgram("slow");
+    const running = withProgram("part of the way");
     const seen = await until(async () => {
       const { conversion, conversionShare } = await theClip();
       return conversion === "running" && (conversionShare ?? 0) > 0 ? conversionShare : null;
     });
-    expect([0.2, 0.4, 0.6, 0.8]).toContain(seen);
+    expect(seen).toBe(0.4);
+    await letGoOn();
     await running;
     expect(await theClip()).toMatchObject({ conversion: "failed", conversionShare: null });
   });
@@ -167,9 +174,10 @@ describe("a film that not every browser draws", () => {
     await sent();
     await readyCopy();
     const { db } = desk.academy;
-    const running = withProgram("slow");
+    const running = withProgram("part of the way");
     await until(async () => ((await theClip()).conversion === "running" ? true : null));
     await db.update(clip).set({ state: "expired" }).where(eq(clip.athleteId, kit));
+    await letGoOn();
     await running;
     expect(desk.files("clips")).toEqual([]);
   });

@@ -10,6 +10,11 @@ const SCRIPTS = {
       await new Promise((wait) => setTimeout(wait, 60));
     }
     writeFileSync(to, "not a film");`,
+  /** Says that it is part of the way, and goes no farther until a file called `go` lies beside it; writes no film. */
+  "part of the way": `
+    console.log("out_time_us=400000");
+    while (!existsSync(join(here, "go"))) await new Promise((wait) => setTimeout(wait, 20));
+    writeFileSync(to, "not a film");`,
   /** Copies a film that somebody made for it: the path is in its own folder. */
   copies: `copyFileSync(join(here, "made.mp4"), to); console.log("out_time_us=1000000");`,
   /** The same, once a file called `go` lies beside it. */

@@ -108,7 +108,8 @@ describe("a drawn frame", () => {
   });
 });
 
-describe("the drawing process", () => {
+/* It runs at a low priority: on a busy machine it comes last. */
+describe("the drawing process", { timeout: 120_000 }, () => {
   const run = (listPath: string) =>
     promisify(execFile)(process.execPath, ["--import", "tsx", "seed/clips/draw-child.ts", listPath]);
 
