@@ -25,8 +25,6 @@ export interface EventStripProps {
   capturedFps: number | null;
   /** Called with the frame a moment is marked on, or null to take the mark away; without it the strip is only read. */
   onMark?: (event: DeliveryEvent, frame: number | null) => void;
-  /** Called when a moment is opened; default shows its frame on this player. */
-  onOpen?: (event: DeliveryEvent, frame: number) => void;
 }
 
 /** The six moments of a delivery as small pictures of their frames, the way to mark them, and the times between. */
@@ -40,7 +38,7 @@ export function EventStrip(props: EventStripProps) {
   );
 }
 
-function Moments({ player, marks, onMark, onOpen }: EventStripProps) {
+function Moments({ player, marks, onMark }: EventStripProps) {
   const picture = useThumbnails(player.clip, Object.values(marks));
   return (
     <ol className={styles.strip} aria-label="Moments of the delivery">
@@ -56,9 +54,7 @@ function Moments({ player, marks, onMark, onOpen }: EventStripProps) {
               address={frame === undefined ? undefined : picture(frame)}
               isHere={frame === player.wanted}
               onOpen={() => {
-                if (frame === undefined) return;
-                if (onOpen) onOpen(event, frame);
-                else player.show(frame);
+                if (frame !== undefined) player.show(frame);
               }}
             />
             {onMark && player.clip.state === "ready" ? (
@@ -113,25 +109,31 @@ function Picture({ event, frame, place, ratio, address, isHere, onOpen }: Pictur
   );
 }
 
-interface MarkButtonProps {
+/** What a {@link MarkButton} takes. */
+export interface MarkButtonProps {
   event: DeliveryEvent;
+  /** The frame it is marked on; undefined while it is on none. */
   frame: number | undefined;
   player: ClipPlayer;
   onMark: (event: DeliveryEvent, frame: number | null) => void;
+  /** Which of two clips it marks, in a word; left out where there is one. */
+  whose?: string;
 }
 
-function MarkButton({ event, frame, player, onMark }: MarkButtonProps) {
+/** Marks a moment on the frame in sight, or takes the mark from it. */
+export function MarkButton({ event, frame, player, onMark, whose }: MarkButtonProps) {
   const here = player.inHand;
   const isMarkedHere = frame === here;
-  const act = isMarkedHere ? "Unmark" : frame === undefined ? "Mark" : "Move here";
+  const act = isMarkedHere ? "Unmark" : frame === undefined ? "Mark" : "Move";
+  const words = [act, whose, act === "Move" ? "here" : undefined].filter(Boolean).join(" ");
   return (
     <Button
       className={styles.mark}
       isDisabled={player.picture !== "ready"}
       onPress={() => onMark(event, isMarkedHere ? null : here)}
-      aria-label={`${act}: ${EVENT_WORDS[event]}${isMarkedHere ? "" : ` on frame ${here + 1}`}`}
+      aria-label={`${words}: ${EVENT_WORDS[event]}${isMarkedHere ? "" : ` on frame ${here + 1}`}`}
     >
-      {act}
+      {words}
     </Button>
   );
 }

@@ -14,7 +14,6 @@ import { Section } from "@/components/ui/section";
 import { SelectField } from "@/components/ui/select-field";
 import type { CompareView } from "@/server/api/reviews/load-compare";
 import type { ClipView } from "@/server/api/reviews/shapes";
-import type { DeliveryEvent } from "@/server/domain/mechanics/delivery";
 import { dayInWords } from "@/server/domain/time/words";
 import { clipFacts, clipName } from "./clip-words";
 import { PairStrip } from "./pair-strip";
@@ -68,12 +67,6 @@ function Both({ compare, newer, older }: BothProps) {
   const pair = useClipPair(oldPlayer, newPlayer);
   const oldMarks = marksOn(older.id, compare.eventMarks, []);
   const newMarks = marksOn(newer.id, compare.eventMarks, []);
-  const open = (event: DeliveryEvent) => {
-    const [oldFrame, newFrame] = [oldMarks[event], newMarks[event]];
-    if (oldFrame !== undefined && newFrame !== undefined) pair.showPair(oldFrame, newFrame);
-    else if (newFrame !== undefined) newPlayer.show(newFrame);
-    else if (oldFrame !== undefined) oldPlayer.show(oldFrame);
-  };
   useClipKeys({
     player: pair.newer,
     marks: newMarks,
@@ -113,10 +106,10 @@ function Both({ compare, newer, older }: BothProps) {
         }
       >
         <PairStrip
-          older={{ word: "Old", clip: older, marks: oldMarks }}
-          newer={{ word: "New", clip: newer, marks: newMarks }}
+          pair={pair}
+          older={{ player: oldPlayer, marks: oldMarks }}
+          newer={{ player: newPlayer, marks: newMarks }}
           corrections={compare.corrections}
-          onOpen={open}
         />
       </Section>
     </>

@@ -1,6 +1,7 @@
 "use client";
 import { useState } from "react";
-import { EventStrip, type MarkedFrames } from "@/components/clips/event-strip";
+import { EventDurations } from "@/components/clips/event-durations";
+import type { MarkedFrames } from "@/components/clips/event-strip";
 import { KeyList } from "@/components/clips/key-list";
 import { Player, type PlayerProps } from "@/components/clips/player";
 import { filmFacts } from "@/components/clips/player-state";
@@ -9,7 +10,7 @@ import { RadioChoice } from "@/components/ui/radio-choice";
 import { Section } from "@/components/ui/section";
 import { SwitchField } from "@/components/ui/switch-field";
 import type { ClipView, RoomView } from "@/server/api/reviews/shapes";
-import type { DeliveryEvent, Phase } from "@/server/domain/mechanics/delivery";
+import type { Phase } from "@/server/domain/mechanics/delivery";
 import { VERDICT_WORDS } from "@/server/domain/reviews/correction-state";
 import type { CheckDraft } from "@/server/domain/reviews/draft";
 import { dayInWords } from "@/server/domain/time/words";
@@ -21,7 +22,7 @@ import { PictureOverlay } from "./picture-overlay";
 import styles from "./room.module.css";
 import check from "./room-check.module.css";
 import { isHandTaken } from "./room-clip";
-import { judge, markEvent } from "./room-edits";
+import { judge } from "./room-edits";
 import { RoomOutline } from "./room-outline";
 import outline from "./room-outline.module.css";
 import { offered } from "./room-recap";
@@ -37,19 +38,16 @@ export interface CheckSideProps {
   clips: readonly ClipView[];
   pair: ClipPair;
   marks: MarkedFrames;
-  draft: RoomDraft<"check">;
   drawing: RoomView["drawing"];
-  /** Opens a moment on both clips. */
-  onOpen: (event: DeliveryEvent) => void;
   /** The means to measure and to draw on it; where there are none, `overlay` shows what was. */
   tools?: PictureTools;
   overlay?: PlayerProps["overlay"];
 }
 
-/** One of the two clips with its strip of moments. */
+/** One of the two clips. */
 export function CheckSide(props: CheckSideProps) {
-  const { word, inHand, clips, pair, marks, draft, drawing, onOpen, tools, overlay } = props;
-  const { clip, player, goTo } = inHand;
+  const { word, inHand, clips, pair, marks, drawing, tools, overlay } = props;
+  const { clip, goTo } = inHand;
   const driven = word === "Old" ? pair.older : pair.newer;
   const filmed = clip.filmedOn === null ? "" : `, ${dayInWords(clip.filmedOn)}`;
   return (
@@ -86,18 +84,19 @@ export function CheckSide(props: CheckSideProps) {
           ))}
         {clip.note ? <span>“{clip.note}”</span> : null}
       </p>
-      <div>
-        <EventStrip
-          player={player}
-          marks={marks}
-          capturedFps={clip.capturedFps}
-          onMark={(event, frame) => draft.change((now) => markEvent(now, clip.id, event, frame))}
-          onOpen={onOpen}
-        />
-        {tools ? <PictureActs tools={tools} /> : null}
-        {tools ? <PictureList tools={tools} /> : null}
-        <RoomTimeBase clip={clip} marks={marks} mayChange />
-      </div>
+    </div>
+  );
+}
+
+/** What is known of one of the two clips by its moments, and what is measured and drawn on it. */
+export function CheckFindings({ inHand, marks, tools }: Pick<CheckSideProps, "inHand" | "marks" | "tools">) {
+  const { clip } = inHand;
+  return (
+    <div>
+      <EventDurations marks={marks} capturedFps={clip.capturedFps} frameTimesMs={clip.frameTimesMs} />
+      {tools ? <PictureActs tools={tools} /> : null}
+      {tools ? <PictureList tools={tools} /> : null}
+      <RoomTimeBase clip={clip} marks={marks} mayChange />
     </div>
   );
 }

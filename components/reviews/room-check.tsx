@@ -11,11 +11,12 @@ import { DELIVERY_EVENTS, type DeliveryEvent } from "@/server/domain/mechanics/d
 import { isOpen } from "@/server/domain/reviews/correction-state";
 import { DRAFT_LIMITS, EMPTY_CHECK_DRAFT } from "@/server/domain/reviews/draft";
 import { asTheDeliveryRuns } from "@/server/domain/reviews/recap";
+import { PairStrip } from "./pair-strip";
 import { PictureBar } from "./picture-bar";
 import { PictureSent } from "./picture-sent";
 import styles from "./room.module.css";
 import check from "./room-check.module.css";
-import { CheckSide, CheckSummary, CheckTogether, JudgeNew } from "./room-check-parts";
+import { CheckFindings, CheckSide, CheckSummary, CheckTogether, JudgeNew } from "./room-check-parts";
 import { checkWords, missingInCheck, sameMoment } from "./room-check-words";
 import { RoomDraftProblems } from "./room-draft-problems";
 import { markEvent, marksOn } from "./room-edits";
@@ -33,12 +34,15 @@ export function RoomCheck({ room, replies, start }: Pick<RoomClips, "room" | "st
   const draft = useRoomDraft("check", room.round.id, room.checkDraft, EMPTY_CHECK_DRAFT);
   const isNew = (clip: ClipView) => replies.some((each) => each.id === clip.id);
   const isOwn = (clip: ClipView) => clip.roundId === room.round.id;
+  /* Filmed from where the new one was, before all: two views are not to be compared. */
+  const likeness = (clip: ClipView) => 2 * Number(clip.view === replies[0].view) + Number(isOwn(clip));
   const [oldest, ...others] = room.clips
     .filter((clip) => !isNew(clip) && (isOwn(clip) || clip.state !== "expired"))
-    .sort((a, b) => Number(isOwn(b)) - Number(isOwn(a)));
+    .sort((a, b) => likeness(b) - likeness(a));
   const older = useClipInHand(oldest ? [oldest, ...others] : replies, start);
   const newer = useClipInHand(replies, start);
   const pair = useClipPair(older.player, newer.player);
+  const { drawing } = room;
   const sides = useRef<HTMLDivElement>(null);
   const written = draft.document.eventMarks;
   const oldMarks = marksOn(older.clip.id, room.eventMarks, written);
@@ -47,18 +51,14 @@ export function RoomCheck({ room, replies, start }: Pick<RoomClips, "room" | "st
   const held = room.corrections.filter((each) => each.state === "held");
   usePoster(newer.player, room.isCoach);
 
-  const openMoment = (event: DeliveryEvent) => {
-    const [oldFrame, newFrame] = [oldMarks[event], newMarks[event]];
-    if (oldFrame !== undefined && newFrame !== undefined) pair.showPair(oldFrame, newFrame);
-    else if (newFrame !== undefined) newer.player.show(newFrame);
-    else if (oldFrame !== undefined) older.player.show(oldFrame);
-  };
+  const markOn = (clipId: string) => (event: DeliveryEvent, frame: number | null) =>
+    draft.change((now) => markEvent(now, clipId, event, frame));
   useClipKeys({
     player: pair.newer,
     marks: newMarks,
     mark: (at) => {
       const event = DELIVERY_EVENTS[at];
-      if (event) draft.change((now) => markEvent(now, newer.clip.id, event, newer.player.inHand));
+      if (event) markOn(newer.clip.id)(event, newer.player.inHand);
     },
     toMark: (direction) => {
       const frame = markedBeside(newMarks, newer.player.wanted, direction);
@@ -66,7 +66,6 @@ export function RoomCheck({ room, replies, start }: Pick<RoomClips, "room" | "st
     },
   });
   const tools = usePictureTools({ room, draft, ...newer, player: pair.newer, events: newMarks });
-  const side = { draft, drawing: room.drawing, onOpen: openMoment };
   const verdict = { draft, zone: room.zone, clips: room.clips, newer: newer.player };
 
   const verdictOn = (each: CorrectionView, index: number) => (
@@ -95,19 +94,30 @@ export function RoomCheck({ room, replies, start }: Pick<RoomClips, "room" | "st
       </div>
       <div ref={sides} className={check.clips}>
         <CheckSide
-          {...side}
+          {...{ pair, drawing }}
           word="Old"
           inHand={older}
           clips={oldest ? [oldest, ...others] : replies}
-          pair={pair}
           marks={oldMarks}
           overlay={(stage) => (
             <PictureSent {...{ room, stage }} clipId={older.clip.id} frame={older.player.frame} />
           )}
         />
-        <CheckSide {...{ ...side, pair, tools }} word="New" inHand={newer} clips={replies} marks={newMarks} />
+        <CheckSide {...{ pair, drawing, tools }} word="New" inHand={newer} clips={replies} marks={newMarks} />
       </div>
       <CheckTogether pair={pair} />
+      <Section title="Moments, old above new" aside="a pair opens both clips on it">
+        <PairStrip
+          pair={pair}
+          older={{ player: older.player, marks: oldMarks, onMark: markOn(older.clip.id) }}
+          newer={{ player: newer.player, marks: newMarks, onMark: markOn(newer.clip.id) }}
+          corrections={open}
+        />
+        <div className={check.findings}>
+          <CheckFindings inHand={older} marks={oldMarks} />
+          <CheckFindings inHand={newer} marks={newMarks} tools={tools} />
+        </div>
+      </Section>
       <Section title="Did each correction take?" count={open.length}>
         {open.length === 0 ? (
           <Notice isStatic>Nothing is open any more: the round can be settled.</Notice>
