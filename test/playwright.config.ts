@@ -4,7 +4,7 @@ const chromium = process.env.CHROMIUM_PATH;
 
 /** Those that look at clips in an academy of their own. */
 const CLIPS =
-  /(damaged-clips|frames|frames-held|measuring|room-chaos|seeing|time-base|voice|voice-unsent)\.spec\.ts$/;
+  /(damaged-clips|frames|frames-held|measuring|room-chaos|seeing|time-base|voice|voice-unsent|whole-review)\.spec\.ts$/;
 
 /** Two lines side by side, each one after the other: within a line the journeys share an academy and its clock. */
 export default defineConfig({

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { Page } from "@playwright/test";
 import { numberedVp9 } from "./browser-vp9";
-import { evenTimesMs, type NumberedShape, numberedMp4 } from "./numbered-clip";
+import { evenTimesMs, type NumberedShape, numberedMp4, unevenTimesMs } from "./numbered-clip";
 
 /** A clip of the catalogue: what is particular about it, and its file. */
 export interface CatalogueClip {
@@ -15,12 +15,6 @@ export interface CatalogueClip {
 }
 
 type Shape = Omit<NumberedShape, "clip">;
-
-/** Times of a phone that holds its rate badly: between 20 and 60 frames a second, the same on every run. */
-const UNEVEN_MS = Array.from({ length: 180 }, (_, index) => index).map(
-  (index) => index * 25 + 9 * Math.sin(index * 1.7) + 3 * Math.sin(index * 5.3) + 12,
-);
-const UNEVEN_FROM_ZERO_MS = UNEVEN_MS.map((timeMs) => timeMs - (UNEVEN_MS[0] ?? 0));
 
 /** A camera that goes over from 60 frames a second into slow motion stretched eight times, and back. */
 function rampedTimesMs(): number[] {
@@ -38,10 +32,10 @@ export const SHAPES: Readonly<Record<string, Shape>> = {
   "60 frames a second": { timesMs: evenTimesMs(180, 60), group: 30 },
   "120 frames a second": { timesMs: evenTimesMs(240, 120), group: 30 },
   "240 frames a second": { timesMs: evenTimesMs(480, 240), group: 60 },
-  "a variable rate": { timesMs: UNEVEN_FROM_ZERO_MS, group: 30 },
+  "a variable rate": { timesMs: unevenTimesMs(180), group: 30 },
   "turned 90 degrees": { timesMs: evenTimesMs(120, 60), group: 30, turn: 90 },
   "turned 180 degrees": { timesMs: evenTimesMs(120, 60), group: 30, turn: 180 },
-  "turned 270 degrees at a variable rate": { timesMs: UNEVEN_FROM_ZERO_MS, group: 30, turn: 270 },
+  "turned 270 degrees at a variable rate": { timesMs: unevenTimesMs(180), group: 30, turn: 270 },
   "trimmed by an edit list": {
     timesMs: evenTimesMs(180, 60).map((timeMs) => timeMs - 400),
     group: 90,

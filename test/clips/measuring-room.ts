@@ -79,18 +79,23 @@ export function standingStraight(parameters: ClipParameters): [top: Place, sole:
   return [seen(heightM), seen(0)];
 }
 
+/** The joints of the front knee's bend in the order they are placed. */
+export const FRONT_KNEE = ["leadHip", "leadKnee", "leadAnkle"] as const;
+
 /** The bend of the front knee as the picture has it: of the true places, in the plane of the picture. */
 export function flexionOnPicture(truth: ClipTruth, frame: number): number {
-  const [hip, knee, ankle] = (["leadHip", "leadKnee", "leadAnkle"] as const).map((joint) =>
-    jointAt(truth, frame, joint),
-  );
+  return flexionOf(FRONT_KNEE.map((joint) => jointAt(truth, frame, joint)));
+}
+
+/** The bend at the second of three places, in degrees. */
+export function flexionOf([hip, knee, ankle]: readonly Place[]): number {
   if (!hip || !knee || !ankle) throw new Error("A joint is missing.");
   const wayDeg = (from: Place, to: Place) => (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
   return Math.abs(((wayDeg(knee, ankle) - wayDeg(hip, knee) + 540) % 360) - 180);
 }
 
 /** The round as the academy keeps it. */
-async function roomOf({ page, roundId }: Room): Promise<RoomView> {
+export async function roomOf({ page, roundId }: Pick<Room, "page" | "roundId">): Promise<RoomView> {
   const input = encodeURIComponent(JSON.stringify({ json: { roundId } }));
   const answer = await page.request.get(`/api/trpc/reviews.room?input=${input}`);
   return (await answer.json()).result.data.json;

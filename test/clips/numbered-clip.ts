@@ -41,6 +41,12 @@ export interface NumberedShape {
 export const evenTimesMs = (count: number, fps: number): number[] =>
   Array.from({ length: count }, (_, index) => (index * 1000) / fps);
 
+/** Times of a phone that holds its rate badly: between 20 and 60 frames a second, the same on every run. */
+export function unevenTimesMs(count: number): number[] {
+  const at = (index: number) => index * 25 + 9 * Math.sin(index * 1.7) + 3 * Math.sin(index * 5.3);
+  return Array.from({ length: count }, (_, index) => at(index));
+}
+
 /** The number the first frame that is shown carries is 0: those trimmed off before it count down from the top. */
 export const frameNumbers = ({ timesMs }: Pick<NumberedShape, "timesMs">): number[] => {
   const trimmed = timesMs.filter((timeMs) => timeMs < 0).length;

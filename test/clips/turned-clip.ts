@@ -2,6 +2,7 @@ import { createCanvas } from "@napi-rs/canvas";
 import {
   BufferSource,
   BufferTarget,
+  type EncodedPacket,
   EncodedPacketSink,
   EncodedVideoPacketSource,
   Input,
@@ -15,10 +16,14 @@ import { encodeClip } from "../../seed/clips/encode-clip";
 import { type ClipTruth, truthOf } from "../../seed/clips/truth";
 import type { Turn } from "./frame-pattern";
 
-/** A drawn clip as a phone stores it that was held another way: its pictures are turned, and its metadata turns them upright. */
+/**
+ * A drawn clip as a phone stores it that was held another way: its pictures are turned, and its metadata turns them
+ * upright. `timesOf` says when each of so many frames is shown; left out, they are evenly spaced.
+ */
 export async function turnedClip(
   parameters: ClipParameters,
   turn: Turn,
+  timesOf?: (count: number) => readonly number[],
 ): Promise<{ file: Uint8Array; truth: ClipTruth }> {
   const truth = truthOf(parameters);
   const isAcross = turn % 180 !== 0;
@@ -36,11 +41,11 @@ export async function turnedClip(
     pen.drawImage(artist(frame), -parameters.widthPx / 2, -parameters.heightPx / 2);
     return new Uint8Array(stored.data());
   });
-  return { file: await withTurn(file, turn), truth };
+  return { file: await withTurn(file, turn, timesOf?.(truth.frames.length)), truth };
 }
 
-/** The same packets, told to be shown turned clockwise. */
-async function withTurn(file: Uint8Array, turn: Turn): Promise<Uint8Array> {
+/** The same packets, told to be shown turned clockwise, and at other times where some are given. */
+async function withTurn(file: Uint8Array, turn: Turn, timesMs?: readonly number[]): Promise<Uint8Array> {
   const input = new Input({ source: new BufferSource(file), formats: [MP4] });
   const track = await input.getPrimaryVideoTrack();
   const decoderConfig = await track?.getDecoderConfig();
@@ -50,11 +55,20 @@ async function withTurn(file: Uint8Array, turn: Turn): Promise<Uint8Array> {
   const source = new EncodedVideoPacketSource("avc");
   output.addVideoTrack(source, { rotation: turn });
   await output.start();
+  let frame = 0;
   for await (const packet of new EncodedPacketSink(track).packets()) {
-    await source.add(packet, { decoderConfig });
+    await source.add(timesMs ? shownAt(packet, timesMs, frame) : packet, { decoderConfig });
+    frame += 1;
   }
   await output.finalize();
   input.dispose();
   if (target.buffer === null) throw new Error("The muxer wrote nothing.");
   return new Uint8Array(target.buffer);
+}
+
+/** The last frame of a clip is shown as long as the one before it. */
+function shownAt(packet: EncodedPacket, timesMs: readonly number[], frame: number): EncodedPacket {
+  const at = timesMs[frame] ?? 0;
+  const durationMs = (timesMs[frame + 1] ?? at) - at || at - (timesMs[frame - 1] ?? 0);
+  return packet.clone({ timestamp: at / 1000, duration: durationMs / 1000 });
 }

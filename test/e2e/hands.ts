@@ -96,3 +96,20 @@ export function dayInWords(day: string): string {
   });
   return words.format(Date.parse(day)).replace(",", "");
 }
+
+/** A thumb's swipe to the left over what is beneath the picture. */
+export async function swipe(page: Page): Promise<void> {
+  const row = page.getByRole("list", { name: "Corrections" }).last();
+  await row.scrollIntoViewIfNeeded();
+  const box = await row.boundingBox();
+  if (!box) throw new Error("There is nothing to swipe.");
+  const hand = await page.context().newCDPSession(page);
+  const y = Math.round(box.y + 30);
+  const from = box.x + box.width * 0.85;
+  await hand.send("Input.dispatchTouchEvent", { type: "touchStart", touchPoints: [{ x: from, y }] });
+  for (let step = 1; step <= 12; step += 1) {
+    const x = from - (step * box.width * 0.7) / 12;
+    await hand.send("Input.dispatchTouchEvent", { type: "touchMove", touchPoints: [{ x, y }] });
+  }
+  await hand.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] });
+}

@@ -13,6 +13,7 @@ import {
 } from "../clips/clips-academy";
 import type { Turn } from "../clips/frame-pattern";
 import {
+  FRONT_KNEE,
   flexionOnPicture,
   goTo,
   jointAt,
@@ -93,7 +94,7 @@ for (const [place, { turn, zoomSteps }] of CLIPS.entries()) {
     await goTo(room, contact);
     await page.keyboard.press("n");
     await page.keyboard.press("1");
-    for (const joint of ["leadHip", "leadKnee", "leadAnkle"] as const) {
+    for (const joint of FRONT_KNEE) {
       await placeAt(room, jointAt(truth, contact, joint), zoomSteps);
     }
     await page.keyboard.press("Enter");

@@ -1,4 +1,4 @@
-import type { Page } from "@playwright/test";
+import type { Locator, Page } from "@playwright/test";
 import { expect } from "./academy";
 import { Keyed } from "./keyed";
 
@@ -21,7 +21,7 @@ const MOMENT_KEYS: Record<keyof Moments, string> = {
 };
 
 /** Six findings of one review, seen from the open side: three corrections and three keeps, each by two letters. */
-const FINDINGS = [
+export const FINDINGS = [
   { kind: "correction", moment: "first_movement", letters: "ga", name: "Gaze level and on the plate" },
   { kind: "keep", moment: "peak_knee_height", letters: "bp", name: "Balanced at peak knee height" },
   { kind: "correction", moment: "peak_knee_height", letters: "hl", name: "Hips lead" },
@@ -41,10 +41,18 @@ export interface SixFindings {
   said: string[];
 }
 
-/** Writes a whole review by keys alone in a room that is open, from the moments to its sending. */
-export async function writeSixFindings(page: Page, moments: Moments): Promise<SixFindings> {
+/**
+ * Writes a whole review by keys alone in a room that is open, from the moments to its sending. `between` is done when
+ * the moments are marked, before anything is said.
+ */
+export async function writeSixFindings(
+  page: Page,
+  moments: Moments,
+  between?: (hands: Keyed) => Promise<void>,
+): Promise<SixFindings> {
   const hands = new Keyed(page);
   await markMoments(page, hands, moments);
+  await between?.(hands);
   for (const finding of FINDINGS) {
     await goTo(page, hands.for("moving between moments"), moments[finding.moment]);
     await (finding.kind === "correction" ? correct(page, hands, finding) : keep(page, hands, finding));
@@ -71,11 +79,12 @@ function wordsOf(recap: string): string[] {
   });
 }
 
-async function markMoments(page: Page, hands: Keyed, moments: Moments) {
+/** Goes from the clip's first frame through its moments and marks each, on the figure that the keys drive. */
+export async function markMoments(page: Page, hands: Keyed, moments: Moments, figure = figureOf(page)) {
   let at = 0;
   for (const [moment, frame] of Object.entries(moments) as [keyof Moments, number][]) {
     await lookTo(hands, frame - at);
-    await onFrame(page, frame);
+    await onFrame(figure, frame);
     await hands.for("marking the moments").command(MOMENT_KEYS[moment]);
     at = frame;
   }
@@ -88,20 +97,23 @@ async function lookTo(hands: Keyed, frames: number) {
   await hands.look(way, Math.abs(frames) % 10);
 }
 
+/** The clip of a room that has one in hand. */
+const figureOf = (page: Page) => page.getByRole("figure", { name: /clip$/ });
+
 /** From one marked moment to the next, by key. */
-async function goTo(page: Page, hands: Keyed, frame: number) {
-  const figure = page.getByRole("figure", { name: /clip$/ });
+export async function goTo(page: Page, hands: Keyed, frame: number) {
+  const figure = figureOf(page);
   for (let tries = 0; tries < 8; tries += 1) {
     const now = Number(await figure.getAttribute("data-frame"));
     if (now === frame) return;
     await hands.command(now < frame ? "k" : "j");
     await expect(figure).not.toHaveAttribute("data-frame", String(now));
   }
-  await onFrame(page, frame);
+  await onFrame(figure, frame);
 }
 
-async function onFrame(page: Page, frame: number) {
-  await expect(page.getByRole("figure", { name: /clip$/ })).toHaveAttribute("data-frame", String(frame));
+async function onFrame(figure: Locator, frame: number) {
+  await expect(figure).toHaveAttribute("data-frame", String(frame));
 }
 
 type Finding = (typeof FINDINGS)[number];

@@ -15,7 +15,7 @@ import {
 import { WHO } from "../helpers/who";
 import { expect, expectAccessible, LAPTOP, listen, PHONE, test } from "./academy";
 import { clipFile, eventFrames } from "./demo-records";
-import { openPhase, saved } from "./hands";
+import { openPhase, saved, swipe } from "./hands";
 
 const ATHLETE = WHO.child.athleteId;
 const FAULT = { checkpointId: "front-knee-firms", phase: "acceleration", name: "Front knee firms" } as const;
@@ -183,22 +183,6 @@ async function send() {
   const room = (await (await coach.get(`/api/trpc/reviews.room?input=${input}`)).json()).result.data.json;
   await command(coach, "reviews.send", { roundId, version: room.reviewDraft.version });
   await coach.dispose();
-}
-
-/** A thumb's swipe to the left over what is beneath the picture. */
-async function swipe(page: Page) {
-  const row = page.getByRole("list", { name: "Corrections" }).last();
-  const box = await row.boundingBox();
-  if (!box) throw new Error("There is nothing to swipe.");
-  const hand = await page.context().newCDPSession(page);
-  const y = Math.round(box.y + 30);
-  const from = box.x + box.width * 0.85;
-  await hand.send("Input.dispatchTouchEvent", { type: "touchStart", touchPoints: [{ x: from, y }] });
-  for (let step = 1; step <= 12; step += 1) {
-    const x = from - (step * box.width * 0.7) / 12;
-    await hand.send("Input.dispatchTouchEvent", { type: "touchMove", touchPoints: [{ x, y }] });
-  }
-  await hand.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] });
 }
 
 test("a reply is seen beside the old clip, both locked on the moment", async ({ page }) => {
