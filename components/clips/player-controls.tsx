@@ -9,7 +9,7 @@ import type { PlayedWith } from "./played-with";
 import styles from "./player-controls.module.css";
 import { PlayerViews } from "./player-views";
 import { ControlSign } from "./stage/control-sign";
-import { useToldPlace } from "./stage/told-place";
+import { useTold } from "./stage/told-place";
 import { useHold } from "./stage/use-hold";
 import type { ClipPlayer } from "./use-clip-player";
 import { SPEEDS, type Speed } from "./use-playback";
@@ -18,34 +18,14 @@ const SPEED_WORDS: Record<Speed, string> = { 1: "1", 0.5: "1/2", 0.25: "1/4", 0.
 
 /** What moves a clip: the scale of frames, steps, play, speed, and how the picture is looked at. */
 export function PlayerControls({ player, marks }: PlayedWith) {
-  const { clip } = player;
-  const { wanted } = useToldPlace(player.told);
   const [areViewsOpen, setViewsOpen] = useState(false);
   const isOff = player.picture !== "ready";
-  const last = clip.frameTimesMs.length - 1;
-  const timesMs = useMemo(() => trueTimesMs(clip), [clip]);
-  const time = playedTimeInWords(timesMs, wanted);
+  const last = player.clip.frameTimesMs.length - 1;
   return (
     <div className={styles.controls}>
-      <input
-        type="range"
-        className={styles.scrub}
-        min={0}
-        max={last}
-        value={wanted}
-        disabled={isOff}
-        aria-label="Frame"
-        aria-valuetext={`frame ${wanted + 1} of ${last + 1}${time && `, ${time}`}`}
-        onChange={(event) => player.show(Number(event.target.value))}
-      />
+      <Scale player={player} last={last} isOff={isOff} />
       <Steps player={player} isOff={isOff} />
-      <p className={styles.place}>
-        <span>
-          frame <b>{wanted + 1}</b> / {last + 1}
-        </span>
-        {time ? <span>{time}</span> : null}
-        {player.isExact ? null : <span className={styles.near}>nearest picture</span>}
-      </p>
+      <PlaceInClip player={player} last={last} />
       <Speeds player={player} />
       <ToggleButton
         className={joinClasses(styles.key, styles.more)}
@@ -57,6 +37,47 @@ export function PlayerControls({ player, marks }: PlayedWith) {
       </ToggleButton>
       <PlayerViews player={player} marks={marks} isOpen={areViewsOpen} />
     </div>
+  );
+}
+
+const frameWanted = (place: { wanted: number }) => place.wanted;
+
+/** The true time of a frame in words; empty while it is not known. */
+function useTimeInWords({ clip }: ClipPlayer, frame: number): string {
+  const timesMs = useMemo(() => trueTimesMs(clip), [clip]);
+  return playedTimeInWords(timesMs, frame);
+}
+
+/* What follows the picture at once is drawn by itself: the rest of the controls would take as long as a seek. */
+function Scale({ player, last, isOff }: { player: ClipPlayer; last: number; isOff: boolean }) {
+  const wanted = useTold(player.told, frameWanted);
+  const time = useTimeInWords(player, wanted);
+  return (
+    <input
+      type="range"
+      className={styles.scrub}
+      min={0}
+      max={last}
+      value={wanted}
+      disabled={isOff}
+      aria-label="Frame"
+      aria-valuetext={`frame ${wanted + 1} of ${last + 1}${time && `, ${time}`}`}
+      onChange={(event) => player.show(Number(event.target.value))}
+    />
+  );
+}
+
+function PlaceInClip({ player, last }: { player: ClipPlayer; last: number }) {
+  const wanted = useTold(player.told, frameWanted);
+  const time = useTimeInWords(player, wanted);
+  return (
+    <p className={styles.place}>
+      <span>
+        frame <b>{wanted + 1}</b> / {last + 1}
+      </span>
+      {time ? <span>{time}</span> : null}
+      {player.isExact ? null : <span className={styles.near}>nearest picture</span>}
+    </p>
   );
 }
 

@@ -6,7 +6,7 @@ import styles from "./player.module.css";
 import { PlayerControls } from "./player-controls";
 import { PlayerState, type PlayerStateProps } from "./player-state";
 import { Stage, type StageProps } from "./stage";
-import { useToldPlace } from "./stage/told-place";
+import { useTold } from "./stage/told-place";
 import type { ClipPlayer } from "./use-clip-player";
 
 /** What a {@link Player} takes. */
@@ -60,7 +60,7 @@ function TellingFigure({ told, label, isCompact, children }: TellingFigureProps)
     <figure
       className={joinClasses(styles.player, isCompact && styles.compact)}
       aria-label={label}
-      data-frame={useToldPlace(told).frame}
+      data-frame={useTold(told, (place) => place.frame)}
     >
       {children}
     </figure>

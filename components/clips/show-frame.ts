@@ -30,14 +30,19 @@ export function watchFrames(
   const telling = video as TellingVideo;
   if (!telling.requestVideoFrameCallback) return watchByTime(video, timesMs, told);
   let handle = 0;
+  let isOver = false;
   const next = () => {
     handle = telling.requestVideoFrameCallback?.((_now, picture) => {
       told(frameAt(timesMs, picture.mediaTime * 1000));
-      next();
+      // Whoever is told may have had enough of it.
+      if (!isOver) next();
     }) as number;
   };
   next();
-  return () => telling.cancelVideoFrameCallback?.(handle);
+  return () => {
+    isOver = true;
+    telling.cancelVideoFrameCallback?.(handle);
+  };
 }
 
 function watchByTime(

@@ -4,7 +4,7 @@ import { clipPosterAddress, clipVideoAddress } from "./played-clip";
 import { placeInPicture } from "./stage/picture-place";
 import styles from "./stage/stage.module.css";
 import { viewTransform } from "./stage/stage-view";
-import { useToldPlace } from "./stage/told-place";
+import { useTold } from "./stage/told-place";
 import { useStageHand } from "./stage/use-stage-hand";
 import type { ClipPlayer } from "./use-clip-player";
 
@@ -78,7 +78,7 @@ export function Stage({ player, overlay, isHandTaken = false, children }: StageP
 
 /** The film and the canvas over it; the one that is seen follows the picture at once. */
 function Pictures({ player: { clip, attach, canvas, told } }: { player: ClipPlayer }) {
-  const { shownBy } = useToldPlace(told);
+  const shownBy = useTold(told, (place) => place.shownBy);
   return (
     <>
       <video

@@ -14,12 +14,14 @@ export type EncodedSize = {
   readonly heightPx: number;
   readonly fps: number;
   readonly frameCount: number;
+  /** A key frame after so many; left out, every quarter of a second or so. */
+  readonly group?: number;
 };
 
-/**
- * Frames as an H.264 MP4 whose index stands first, a key frame every quarter of a second or so, so that a player steps
- * through it quickly and exactly. The same frames give the same bytes.
- */
+/** Key frames this close let a player step through quickly and exactly. */
+const GROUP = 15;
+
+/** Frames as an H.264 MP4 whose index stands first. The same frames give the same bytes. */
 export async function encodeClip(size: EncodedSize, pixelsOf: FramePixels): Promise<Uint8Array> {
   return indexedFirst(await encodedFrames(size, pixelsOf));
 }
@@ -29,7 +31,7 @@ async function encodedFrames(size: EncodedSize, pixelsOf: FramePixels): Promise<
   encoder.width = size.widthPx;
   encoder.height = size.heightPx;
   encoder.frameRate = size.fps;
-  encoder.groupOfPictures = 15;
+  encoder.groupOfPictures = size.group ?? GROUP;
   encoder.quantizationParameter = 24;
   encoder.speed = 5;
   encoder.initialize();

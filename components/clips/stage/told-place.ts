@@ -62,7 +62,11 @@ export class ToldPlace {
   }
 }
 
-/** The place as it is told, followed at once. */
-export function useToldPlace({ subscribe, get }: ToldPlace): Place {
-  return useSyncExternalStore(subscribe, get, get);
+/** What is read off the place as it is told, followed at once; only its change draws anew. */
+export function useTold<Read extends string | number>(
+  { subscribe, get }: ToldPlace,
+  read: (place: Place) => Read,
+): Read {
+  const now = () => read(get());
+  return useSyncExternalStore(subscribe, now, now);
 }
