@@ -8,7 +8,7 @@ import { writeNotices } from "./academy/notices";
 import { blockDays, buildPain, SILENT_DAYS } from "./academy/pain";
 import { buildPlace } from "./academy/place";
 import { buildPriceList } from "./academy/price-list";
-import { type Athlete, buildRoster, buildStaff } from "./academy/roster";
+import { type Athlete, buildRoster, buildStaff, isForYears } from "./academy/roster";
 import { planHistory } from "./academy/round-history";
 import { dayBefore, planLately } from "./academy/round-lately";
 import type { RoundPlan } from "./academy/round-plan";
@@ -32,7 +32,7 @@ export interface DemoAcademy {
 }
 
 /**
- * The demo academy as it stands on a day, with nine months behind it. Everything is invented; the same input gives the
+ * The demo academy as it stands on a day, with nine months behind it, of one athlete three seasons. Everything is invented; the same input gives the
  * same rows, to the last id.
  * @throws RangeError when the instant is not on the day by the sites' clock
  */
@@ -86,8 +86,9 @@ function tellOne(
   const view = usualView(athlete);
   const history = planHistory(world, athlete, view, dayBefore(latest, world));
   const random = athlete.random.fork("story");
-  const improves = athlete.part === "settled_lately" || athlete.part === "sent" || random.chance(0.72);
-  const themes = chooseThemes(view, random);
+  const mustImprove = athlete.part === "settled_lately" || athlete.part === "sent" || isForYears(athlete);
+  const improves = mustImprove || random.chance(0.72);
+  const themes = chooseThemes(view, isForYears(athlete), random);
   const story = { world, athlete, themes, improves, random, settled: null };
   const own = tales.filter(({ athleteIds }) => athleteIds.includes(athlete.id));
   tellSeason(story, latest ? [...history, latest] : history, own);

@@ -1,6 +1,6 @@
 import type { CastAthlete, CastFamily, CoachKey, SiteKey } from "./people";
 
-type Extras = Pick<CastAthlete, "part" | "mailbox">;
+type Extras = Pick<CastAthlete, "part" | "mailbox" | "years">;
 
 const right = (given: string, age: number, coach: CoachKey, site: SiteKey, extras: Extras = {}) =>
   ({ given, age, hand: "right", coach, site, ...extras }) satisfies CastAthlete;
@@ -56,7 +56,7 @@ export const FAMILIES: readonly CastFamily[] = [
   family("Holloway-Park", ["Jin"], left("Eli", 12, "ines", "mill", { part: "retake" })),
   family("Iverson-Pell", ["Dana"], right("Cole", 8, "ines", "mill")),
   family("Jessup", ["Ray", "Tina"], right("Bo", 10, "ines", "mill"), left("Cass", 14, "ines", "mill")),
-  family("Kestrel", ["Wynn"], right("Arlo", 19, "ines", "mill")),
+  family("Kestrel", ["Wynn"], right("Arlo", 19, "ines", "mill", { years: 3 })),
   family("Lomax", ["Greta"], right("Finn", 11, "ines", "mill", { part: "lapsed" })),
   family("Mbeki-Stone", ["Thandi"], right("Sipho", 15, "ines", "mill", { part: "withdrawn" })),
   family("Norcross", ["Hal"], left("Reed", 9, "dell", "mill")),

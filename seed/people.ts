@@ -67,6 +67,8 @@ export interface CastAthlete {
   coach: CoachKey;
   part?: StoryPart;
   mailbox?: string;
+  /** How many years of rounds they have behind them; left out, the season alone. */
+  years?: number;
 }
 
 /** A family: adults who stand for all of its athletes. A staff key is an adult who is on the staff as well. */

@@ -81,7 +81,9 @@ export function writeClip(
     ...columns,
   });
   const { capturedFps: fps, widthPx, heightPx, frameCount } = film;
-  const parameters = { ...shownOn(filming, athlete, themes), fps, widthPx, heightPx };
+  const shown = shownOn(filming, athlete, themes);
+  const faults = isDrawn || position === 0 ? shown.faults : anotherDelivery(shown.faults, random);
+  const parameters = { ...shown, faults, fps, widthPx, heightPx };
   return {
     ...{ id: filming.clipId, view: filming.view, frames, pitchType: filming.pitchType },
     picture: { parameters: clipParameters(parameters), startS, frameCount, isDrawn },
@@ -117,6 +119,17 @@ function shownOn(filming: Filming, athlete: Athlete, themes: readonly Theme[]) {
     light: LIGHTS[athlete.index % LIGHTS.length] ?? "chalk",
     kit: athlete.index,
   };
+}
+
+/** How much a fault differs from one delivery of a day to the next, at most. */
+const DIFFERS = 0.1;
+
+function anotherDelivery(faults: ClipParameters["faults"], random: Random): ClipParameters["faults"] {
+  const pairs = Object.entries(faults).map(([fault, severity]) => {
+    const another = severity + random.between(-DIFFERS, DIFFERS);
+    return [fault, Math.min(1, Math.max(0, another))] as const;
+  });
+  return Object.fromEntries(pairs);
 }
 
 /** A clip whose film has been deleted: what it measured, and about where a delivery's events lay on it. */

@@ -1,5 +1,5 @@
 import { addDays, type CalendarDay, weekdayOf } from "@/server/domain/time/calendar-day";
-import { dayFromToday, SEASON_DAYS, type World } from "./world";
+import { dayFromToday, FOUNDED_DAYS, type World } from "./world";
 
 /** A day on which the academy is closed. */
 export interface Holiday {
@@ -14,13 +14,16 @@ const FIXED = [
   { date: "12-25", reason: "Christmas Day" },
 ];
 
-/** The closed days of the season behind and of a year ahead. The demo itself is always open today. */
+/** Calendar years that are touched by all that is behind and the year ahead. */
+const YEARS = 6;
+
+/** The closed days since the academy is there and of a year ahead. The demo itself is always open today. */
 export function holidaysAround(world: World): Holiday[] {
-  const first = dayFromToday(world, -SEASON_DAYS);
+  const first = dayFromToday(world, -FOUNDED_DAYS);
   const last = dayFromToday(world, 365);
   const firstYear = Number(first.slice(0, 4));
-  return [0, 1, 2]
-    .flatMap((ahead) => holidaysOf(firstYear + ahead))
+  return Array.from({ length: YEARS }, (_, ahead) => holidaysOf(firstYear + ahead))
+    .flat()
     .filter(({ day }) => first <= day && day <= last && day !== world.today);
 }
 

@@ -5,7 +5,7 @@ import { type CalendarDay, instantOf } from "@/server/domain/time/calendar-day";
 import type { WeeklyHours } from "@/server/domain/time/open-hours";
 import { ACADEMY_NAME, SITES, type SiteKey } from "../people";
 import { holidaysAround } from "./holidays";
-import { dayFromToday, type World } from "./world";
+import { dayFromToday, FOUNDED_DAYS, type World } from "./world";
 
 /** The demo academy's settings: clips are kept for three weeks, so that only the latest need to be drawn. */
 export const DEMO_SETTINGS: AcademySettings = {
@@ -33,7 +33,7 @@ const LANES = [
 
 /** Puts up the academy, its two sites with hours, closures and lanes, and its checkpoints. */
 export function buildPlace(world: World): void {
-  const startedOn = dayFromToday(world, -730);
+  const startedOn = dayFromToday(world, -FOUNDED_DAYS);
   world.rows.academy.push({
     id: "academy",
     ...DEMO_SETTINGS,

@@ -3,7 +3,7 @@ import type { ChargeKind } from "@/server/domain/ledger/charge-kind";
 import type { Rate } from "@/server/domain/ledger/rates";
 import { addMonths, dayOf } from "@/server/domain/time/calendar-day";
 import { DEMO_SETTINGS } from "./place";
-import { dayFromToday, type World } from "./world";
+import { dayFromToday, FOUNDED_DAYS, type World } from "./world";
 
 /** Price before and since the change, in cents. */
 const PRICES: Record<ChargeKind, readonly [beforeCents: number, sinceCents: number]> = {
@@ -18,9 +18,9 @@ const PRICES: Record<ChargeKind, readonly [beforeCents: number, sinceCents: numb
 /** Months before this one in which prices changed. */
 const CHANGED_MONTHS_AGO = 4;
 
-/** The rates of two years, with one change of price within the season; a kind whose price stayed has one rate. */
+/** The rates since the academy is there, with one change of price within the season; a kind whose price stayed has one rate. */
 export function buildPriceList(world: World): void {
-  const effectiveFrom = dayFromToday(world, -730);
+  const effectiveFrom = dayFromToday(world, -FOUNDED_DAYS);
   const changedOn = addMonths(`${world.today.slice(0, 7)}-01`, -CHANGED_MONTHS_AGO);
   for (const [kind, [before, since]] of Object.entries(PRICES) as [ChargeKind, readonly [number, number]][]) {
     const row = { kind, currency: DEMO_SETTINGS.currency };

@@ -8,7 +8,7 @@ import { giveCorrection, openThemes } from "./correction-rows";
 import { drawMark } from "./mark-rows";
 import { writeMeasures } from "./measure-rows";
 import { writeCharge } from "./price-list";
-import type { Athlete } from "./roster";
+import { type Athlete, isForYears } from "./roster";
 import { dayIn } from "./round-plan";
 import type { Judged, Sending } from "./sending";
 import { freshTheme, scoreOf, type Theme } from "./themes";
@@ -38,9 +38,23 @@ export function writeReview(
     const clip = clips.find(({ view }) => canBeJudgedFrom(theme.checkpoint, view));
     return clip ? [{ theme, clip, score: scoreOf(theme, random) }] : [];
   });
-  for (const one of judged) writeJudgement(world, athlete, one, { reviewId, atMs: sentAtMs });
-  writeMeasures(world, sending, { reviewId, judged }, random.fork("measures").fork(reviewId));
+  const all = [...judged, ...otherDeliveries(clips, judged, random.fork("deliveries").fork(reviewId))];
+  for (const one of all) writeJudgement(world, athlete, one, { reviewId, atMs: sentAtMs });
+  writeMeasures(world, sending, { reviewId, judged: all }, random.fork("measures").fork(reviewId));
   return { reviewId, judged };
+}
+
+/** How often all deliveries of a day are gone through, where more than one was sent. */
+const GOES_THROUGH_ALL = 0.4;
+
+/** The same on the other deliveries of the day, filmed from where the judged one was. */
+function otherDeliveries(clips: readonly SeenClip[], judged: readonly Judged[], random: Random): Judged[] {
+  if (!random.chance(GOES_THROUGH_ALL)) return [];
+  return judged.flatMap(({ theme, clip }) =>
+    clips
+      .filter(({ id, view }) => id !== clip.id && view === clip.view)
+      .map((other) => ({ theme, clip: other, score: scoreOf(theme, random) })),
+  );
 }
 
 /** Adds keeps and corrections to a review and charges it. At least `wanted` new corrections while there is room. */
@@ -59,8 +73,10 @@ export function writeFindings(
   const most = isLatest || athlete.part === null ? MAX_OPEN_CORRECTIONS : MOST_BEFORE_LATEST;
   const room = Math.max(0, most - openThemes(themes).length);
   const few = openThemes(themes).length > 0 && !isLatest;
-  const wanted = Math.min(room, few ? random.int(1, 2) : random.int(2, 3));
-  const chosen = toCorrect(themes, judged, { clip, wanted }, random);
+  const isAllKnown = isForYears(athlete) && !isLatest;
+  const wished = few ? random.int(1, 2) : random.int(2, 3);
+  const wanted = Math.min(room, isAllKnown ? random.int(0, 1) : wished);
+  const chosen = toCorrect(themes, judged, { clip, wanted, isAllKnown }, random);
   const seen = { actorId: athlete.coachId, atMs: sentAtMs, roundId };
   chosen.sort((a, b) => inDeliveryOrder(a.theme.checkpoint, b.theme.checkpoint));
   chosen.forEach(({ theme, clip: on }, position) => {
@@ -80,18 +96,21 @@ export function writeFindings(
 
 type Chosen = Pick<Judged, "theme" | "clip">;
 
-/** The worst judged first, none that has a correction already; when too few are left, something new is looked at. */
+/**
+ * The worst judged first, none that has a correction already; when too few are left, something new is looked at, unless
+ * all has been looked at before.
+ */
 function toCorrect(
   themes: Theme[],
   judged: readonly Judged[],
-  { clip, wanted }: { clip: SeenClip; wanted: number },
+  { clip, wanted, isAllKnown }: { clip: SeenClip; wanted: number; isAllKnown: boolean },
   random: Random,
 ): Chosen[] {
   const chosen: Chosen[] = judged
     .filter(({ theme, score }) => theme.correction === null && score <= 2)
     .sort((a, b) => a.theme.level - b.theme.level)
     .slice(0, Math.max(0, wanted));
-  while (chosen.length < wanted) {
+  while (!isAllKnown && chosen.length < wanted) {
     const theme = freshTheme(themes, clip.view, false, random);
     if (!theme) break;
     themes.push(theme);

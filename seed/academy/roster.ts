@@ -15,7 +15,7 @@ import {
 } from "../people";
 import type { Random } from "../seeded-random";
 import type { Arm } from "./arm";
-import { at, dayFromToday, SEASON_DAYS, type World } from "./world";
+import { at, dayFromToday, FOUNDED_DAYS, SEASON_DAYS, type World } from "./world";
 
 /** An athlete while the season is being told. */
 export interface Athlete {
@@ -34,6 +34,8 @@ export interface Athlete {
   arm: Arm;
   /** The team they pitch for, if any. */
   teamId: string | null;
+  /** How far back their rounds and throws go, in days, if they have been there as long. */
+  historyDays: number;
   /** Share of weeks with a session. */
   keenness: number;
   random: Random;
@@ -48,7 +50,7 @@ export function speakerFor(athlete: Athlete, day: CalendarDay): string {
 
 /** Brings in the staff. */
 export function buildStaff(world: World): void {
-  const joinedMs = at(world, dayFromToday(world, -700), 600);
+  const joinedMs = at(world, dayFromToday(world, -FOUNDED_DAYS), 600);
   for (const [key, member] of Object.entries(STAFF) as [StaffKey, StaffMember][]) {
     const email = addressOf(member.given, member.family, member.mailbox);
     const personId = addPerson(world, { given: member.given, family: member.family, email }, joinedMs);
@@ -67,7 +69,8 @@ export function buildRoster(world: World): Athlete[] {
 function addFamily(world: World, family: CastFamily, athletes: Athlete[]): void {
   const random = world.random.fork(`family ${family.name}`);
   const daysAgo = random.chance(0.8) ? SEASON_DAYS + random.int(20, 300) : random.int(120, SEASON_DAYS - 20);
-  const joinedOn = dayFromToday(world, -daysAgo);
+  const longest = Math.max(...family.athletes.map(historyDays));
+  const joinedOn = dayFromToday(world, -(longest > SEASON_DAYS ? longest + JOINED_BEFORE_DAYS : daysAgo));
   const guardianIds = family.adults.map(({ given, mailbox, staff }) => {
     if (staff) return world.staffIds[staff];
     const email = addressOf(given, family.name, mailbox);
@@ -79,6 +82,17 @@ function addFamily(world: World, family: CastFamily, athletes: Athlete[]): void 
     addConsent(world, athlete);
   }
 }
+
+const YEAR_DAYS = 365;
+
+/** Who has years of rounds joined so long before the first of them. */
+const JOINED_BEFORE_DAYS = 20;
+
+const historyDays = ({ years = 1 }: CastAthlete): number => SEASON_DAYS + YEAR_DAYS * (years - 1);
+
+/** Whether there is more behind an athlete than the season. */
+export const isForYears = (athlete: Pick<Athlete, "historyDays">): boolean =>
+  athlete.historyDays > SEASON_DAYS;
 
 interface NewAthlete {
   family: CastFamily;
@@ -117,6 +131,7 @@ function addAthlete(world: World, { family, cast, joinedOn, guardianIds, index }
     part: cast.part ?? null,
     teamId: null,
     arm: { bornOn, today: world.today, entries: [], planned: [], blocked: [] },
+    historyDays: historyDays(cast),
     keenness: cast.mailbox === "athlete" ? 0.9 : random.between(0.4, 0.8),
   };
 }

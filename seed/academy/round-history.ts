@@ -5,17 +5,18 @@ import type { Random } from "../seeded-random";
 import { roomOn } from "./arm";
 import { SILENT_DAYS } from "./pain";
 import { DEMO_SETTINGS } from "./place";
-import type { Athlete } from "./roster";
+import { type Athlete, isForYears } from "./roster";
 import {
   type Filming,
   film,
+  filmAgain,
   hoursOf,
   openDaysFrom,
   planCheck,
   planReview,
   type RoundPlan,
 } from "./round-plan";
-import { at, dayFromToday, SEASON_DAYS, type World } from "./world";
+import { at, dayFromToday, type World } from "./world";
 
 /** Why a clip could not be used. */
 export const RETAKE_REASONS = [
@@ -24,8 +25,14 @@ export const RETAKE_REASONS = [
   "Too dark to see the hands. Please film once more with the light behind the camera.",
 ] as const;
 
+/** Deliveries of one day that are sent by who has been filmed for years: enough to tell how they differ. */
+const DELIVERIES = 3;
+
+/** Days between the end of a round and the next clip. */
+const PAUSE_DAYS = { usual: [16, 40], keen: [10, 16], forYears: [4, 9] } as const;
+
 /**
- * The rounds of the season up to the day before clips are still kept, one after the other, none open at the end.
+ * The rounds behind, up to the day before clips are still kept, one after the other, none open at the end.
  * @param untilDay no clip comes in after it
  */
 export function planHistory(
@@ -41,15 +48,26 @@ export function planHistory(
     dayFromToday(world, -DEMO_SETTINGS.clipRetentionDays - 1),
     ...(athlete.part === "silent" ? [dayFromToday(world, -SILENT_DAYS - 2)] : []),
   ]);
-  const start = latest(dayFromToday(world, -SEASON_DAYS), addDays(athlete.joinedOn, 4));
+  const start = latest(dayFromToday(world, -athlete.historyDays), addDays(athlete.joinedOn, 4));
   const plans: RoundPlan[] = [];
   let day = addDays(start, random.int(1, 24));
   while (daysBetween(day, last) >= 14) {
     const { plan, endedOn } = planOne(world, athlete, { view, day, last }, random);
     plans.push(plan);
-    day = addDays(endedOn, random.int(athlete.keenness > 0.85 ? 10 : 16, athlete.keenness > 0.85 ? 16 : 40));
+    day = addDays(endedOn, random.int(...pauseOf(athlete)));
   }
   return plans;
+}
+
+function pauseOf(athlete: Athlete): readonly [number, number] {
+  if (isForYears(athlete)) return PAUSE_DAYS.forYears;
+  return athlete.keenness > 0.85 ? PAUSE_DAYS.keen : PAUSE_DAYS.usual;
+}
+
+/** The pitch that a clip shows, and of who has been filmed for years the next ones of that day. */
+function deliveries(world: World, athlete: Athlete, filming: Filming): Filming[] {
+  const others = isForYears(athlete) ? DELIVERIES - 1 : 0;
+  return [filming, ...Array.from({ length: others }, () => filmAgain(world, filming, filming.view))];
 }
 
 interface Frame {
@@ -77,7 +95,12 @@ function planOne(world: World, athlete: Athlete, { view, day, last }: Frame, ran
   const workDays = random.next() < 0.62 ? 1 : random.chance(0.92) ? 2 : 3;
   const sentOn = openDaysFrom(hours, first.day, workDays);
   const review = planReview(world, athlete, { sentOn, afterMs: first.sentInAtMs }, random);
-  const withReview = { ...base, first: [first], review, retake: retaken?.retake ?? null };
+  const withReview = {
+    ...base,
+    first: deliveries(world, athlete, first),
+    review,
+    retake: retaken?.retake ?? null,
+  };
   const replyOn = fate > 0.93 ? null : replyDay(athlete, review, last, random);
   if (replyOn === null) {
     const endedAtMs = at(world, review.lapsesOn, 180);
@@ -93,7 +116,12 @@ function planOne(world: World, athlete: Athlete, { view, day, last }: Frame, ran
     random.int(0, 1),
   );
   const check = planCheck(world, athlete, { settledOn, afterMs: reply.sentInAtMs }, random);
-  const plan: RoundPlan = { ...withReview, outcome: "settled", reply: [reply], check };
+  const plan: RoundPlan = {
+    ...withReview,
+    outcome: "settled",
+    reply: [reply],
+    check,
+  };
   return { plan, endedOn: settledOn };
 }
 

@@ -102,7 +102,7 @@ export function film(
   return { ...base, pitches, alreadyOnLog: false };
 }
 
-/** A second camera on the same pitches. */
+/** Another pitch of the same ones, or a second camera on them. */
 export function filmAgain(world: World, filming: Filming, view: CameraView): Filming {
   return { ...filming, clipId: world.id("clp"), view, pitches: 0, alreadyOnLog: false };
 }

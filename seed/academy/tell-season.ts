@@ -4,6 +4,7 @@ import { openThemes } from "./correction-rows";
 import { writeDraft } from "./draft-rows";
 import { writePractice } from "./practice";
 import { writeFindings, writeReview } from "./review-rows";
+import { isForYears } from "./roster";
 import type { Filming, RoundPlan } from "./round-plan";
 import { receivedAtMs, writeRound } from "./round-rows";
 import type { SessionTale } from "./session-rows";
@@ -17,6 +18,9 @@ const ADDENDA = [
   "I looked again: begin with the first correction and leave the others for next week.",
   "The towel will do in place of the band.",
 ];
+
+/** By how much a level moves of itself from round to round, over years at most. */
+const COMES_AND_GOES = 0.1;
 
 interface Step {
   atMs: number;
@@ -94,10 +98,11 @@ function writeAddendum({ world, athlete, random }: Story, reviewId: string, sent
 }
 
 /** What practice between the clips does to what was corrected: much, or next to nothing. */
-function practise({ themes, improves, random }: Story): void {
+function practise({ athlete, themes, improves, random }: Story): void {
   const open = openThemes(themes);
+  const beside = improves && !isForYears(athlete);
   for (const theme of themes) {
-    if (!open.includes(theme)) shift(theme, improves ? random.between(0, 0.2) : 0);
+    if (!open.includes(theme)) shift(theme, beside ? random.between(0, 0.2) : 0);
     else shift(theme, improves ? random.between(0.35, 0.95) : random.between(-0.25, 0.35));
   }
 }
@@ -115,6 +120,7 @@ function settle(
   for (const theme of themes) {
     const holds = theme.correction?.standing.state === "held";
     if (holds && random.chance(0.08)) shift(theme, -1.8);
+    else if (isForYears(athlete)) shift(theme, random.between(-COMES_AND_GOES, COMES_AND_GOES));
     else shift(theme, random.between(-0.08, story.improves ? 0.18 : 0.06));
   }
 }

@@ -23,6 +23,8 @@ export interface Theme {
   checkpoint: Checkpoint;
   /** From 0 to 3, like a judgement, but between its steps as well. */
   level: number;
+  /** Stays about as it is, whatever is practised. */
+  isStubborn: boolean;
   correction: TrackedCorrection | null;
 }
 
@@ -43,16 +45,30 @@ const FAULTS_SHOWN = 2;
 
 const THEMES_DRAWN = 3;
 const THEMES_BESIDE = 4;
+const THEMES_BESIDE_FOR_YEARS = 6;
 
-/** What is looked at on this athlete's clips, from the view they are mostly filmed from. */
-export function chooseThemes(view: CameraView, random: Random): Theme[] {
+/** Of what is looked at for years, every so manieth does not take. */
+const STUBBORN_EVERY = 4;
+
+/** What practice does to what is stubborn, as a share of what it does to all else. */
+const STUBBORN_SHARE = 0.05;
+
+/**
+ * What is looked at on this athlete's clips, from the view they are mostly filmed from; of who is filmed for years all
+ * that a drawn clip can show, long before it is corrected.
+ */
+export function chooseThemes(view: CameraView, isForYears: boolean, random: Random): Theme[] {
   const seen = STARTING_LIBRARY.filter((checkpoint) => canBeJudgedFrom(checkpoint, view));
-  const drawn = random.shuffled(seen.filter(({ id }) => id in FAULT_OF)).slice(0, THEMES_DRAWN);
-  const beside = random.shuffled(seen.filter(({ id }) => !(id in FAULT_OF))).slice(0, THEMES_BESIDE);
-  return [
+  const shown = random.shuffled(seen.filter(({ id }) => id in FAULT_OF));
+  const drawn = isForYears ? shown : shown.slice(0, THEMES_DRAWN);
+  const most = isForYears ? THEMES_BESIDE_FOR_YEARS : THEMES_BESIDE;
+  const beside = random.shuffled(seen.filter(({ id }) => !(id in FAULT_OF))).slice(0, most);
+  const themes = [
     ...drawn.map((checkpoint) => themeOf(checkpoint, random.between(0.2, 1.4))),
     ...beside.map((checkpoint, index) => themeOf(checkpoint, index === 0 ? 2.8 : random.between(0.6, 2.2))),
   ];
+  if (!isForYears) return themes;
+  return themes.map((theme, index) => ({ ...theme, isStubborn: (index + 1) % STUBBORN_EVERY === 0 }));
 }
 
 /**
@@ -75,7 +91,9 @@ export function freshTheme(
   return others.length > 0 ? themeOf(random.pick(others), random.between(0.4, 1.3)) : null;
 }
 
-const themeOf = (checkpoint: Checkpoint, level: number): Theme => ({ checkpoint, level, correction: null });
+const themeOf = (checkpoint: Checkpoint, level: number): Theme => {
+  return { checkpoint, level, isStubborn: false, correction: null };
+};
 
 /**
  * Sees to it that a clip to be drawn has something to show: two faults at least that are there to be corrected. What is
@@ -96,7 +114,8 @@ export function findSomethingToDraw(themes: Theme[], view: CameraView, random: R
 
 /** Moves a level, kept within 0 and 3. */
 export function shift(theme: Theme, by: number): void {
-  theme.level = Math.min(3, Math.max(0, theme.level + by));
+  const done = theme.isStubborn ? by * STUBBORN_SHARE : by;
+  theme.level = Math.min(3, Math.max(0, theme.level + done));
 }
 
 /** The judgement a coach comes to: the level, not always seen quite alike. */

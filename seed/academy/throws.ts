@@ -4,7 +4,7 @@ import { addDays, type CalendarDay, weekdayOf } from "@/server/domain/time/calen
 import { roomOn } from "./arm";
 import { type Athlete, speakerFor } from "./roster";
 import { gameSaid } from "./teams";
-import { at, dayFromToday, SEASON_DAYS, type World } from "./world";
+import { at, dayFromToday, type World } from "./world";
 
 /** One line of the throw log. */
 export interface Throws {
@@ -55,11 +55,11 @@ function gameShare(day: CalendarDay): number {
   return isSeason(day) ? 0.36 : 0.05;
 }
 
-/** The weekends of the season behind: games with a count that the book leaves room for. */
+/** The weekends behind: games with a count that the book leaves room for. */
 export function buildGames(world: World, athlete: Athlete): void {
   const random = athlete.random.fork("games");
   const telling = athlete.random.fork("what games say");
-  for (let days = -SEASON_DAYS; days < -1; days += 1) {
+  for (let days = -athlete.historyDays; days < -1; days += 1) {
     const day = dayFromToday(world, days);
     if (day < athlete.joinedOn || !random.chance(gameShare(day))) continue;
     const pitches = Math.min(roomOn(athlete.arm, day), random.int(18, 30 + 4 * athlete.age));
@@ -78,7 +78,7 @@ export function buildGames(world: World, athlete: Athlete): void {
 /** Easy throws between sessions: they say that somebody keeps the log, and count toward nothing. */
 export function buildEasyThrows(world: World, athlete: Athlete, untilDays: number): void {
   const random = athlete.random.fork("easy throws");
-  let days = -SEASON_DAYS + random.int(0, 6);
+  let days = -athlete.historyDays + random.int(0, 6);
   while (days <= untilDays) {
     const day = dayFromToday(world, days);
     if (day >= athlete.joinedOn && !athlete.arm.blocked.some(({ from, to }) => from <= day && day <= to)) {

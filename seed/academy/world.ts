@@ -9,6 +9,9 @@ import { type Random, seededRandom } from "../seeded-random";
 /** How far back the demo's season goes, in days: nine months. */
 export const SEASON_DAYS = 270;
 
+/** How long the academy has been there, in days: longer than any of its athletes. */
+export const FOUNDED_DAYS = 1100;
+
 /** How far ahead sessions are booked, in days. */
 export const AHEAD_DAYS = 14;
 

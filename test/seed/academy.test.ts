@@ -16,6 +16,7 @@ import { describePeople } from "./people-laws";
 import { describeClips, describeReviews } from "./review-laws";
 import { describeSessions } from "./session-laws";
 import { describeThrows } from "./throwing-laws";
+import { describeYears } from "./years-laws";
 
 describe("the demo academy", () => {
   const today = "2026-11-25";
@@ -62,8 +63,8 @@ describe.each(BUILT_DAYS)("the demo academy on $name", (built) => {
     expect(rows.athlete.filter(({ throws }) => throws === "left")).toHaveLength(12);
     expect(rows.staffRole.filter(({ role }) => role === "coach")).toHaveLength(4);
     expect(rows.staffRole.filter(({ role }) => role === "admin")).toHaveLength(2);
-    expect(rows.round.length).toBeGreaterThan(220);
-    expect(rows.round.length).toBeLessThan(300);
+    expect(rows.round.length).toBeGreaterThan(260);
+    expect(rows.round.length).toBeLessThan(350);
     expect(demoClips.length).toBeGreaterThanOrEqual(22);
     expect(demoClips.length).toBeLessThanOrEqual(30);
   });
@@ -106,4 +107,5 @@ describe.each(BUILT_DAYS)("the demo academy on $name", (built) => {
   describeSessions(built);
   describeThrows(built);
   describeMoney(built);
+  describeYears(built);
 });
