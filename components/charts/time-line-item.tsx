@@ -128,18 +128,15 @@ function Shape({ at, y, look }: { at: number; y: number; look: MarkLook }) {
   );
 }
 
-function Words({ placed: { words, from, to }, y }: { placed: PlacedItem; y: number }) {
+function Words({ placed: { words }, y }: { placed: PlacedItem; y: number }) {
   if (words === null) return null;
-  const [at, dx, anchor] = {
-    on: [from, 10, "start"] as const,
-    after: [to, 12, "start"] as const,
-    before: [from, -12, "end"] as const,
-  }[words.side];
+  const { at, side } = words;
+  const [dx, anchor] = side === "before" ? ([-12, "end"] as const) : ([12, "start"] as const);
   return (
     <>
-      {words.side === "on" ? (
+      {side === "on" ? (
         <svg aria-hidden="true" x={asPercent(at)} y={y + 6} width="1" height="14" overflow="visible">
-          <rect className={styles.ground} x="6" width={words.widthPx} height="14" />
+          <rect className={styles.ground} x="9" width={words.widthPx} height="14" />
         </svg>
       ) : null}
       <text className={styles.label} x={asPercent(at)} dx={dx} y={y + 17} textAnchor={anchor}>

@@ -28,7 +28,7 @@ export function inLanes(
     const to = item.endDay === null ? Math.max(from, openEnd) : placeOn(ground.axis, item.endDay);
     if (item.kind === "bar") return { item, lane: 0, from, to, taken: [from, to], words: null };
     const { words, taken } = item.isLabelled
-      ? roomFor(item, { from, to }, ground.widthPx)
+      ? roomFor(item, { from, to }, ground)
       : { words: null, taken: [from, to] as const };
     const free = lanes.findIndex((others) => others.every((other) => isApart(other, taken)));
     const lane = free === -1 ? lanes.length : free;
@@ -41,25 +41,56 @@ function isApart(one: readonly [number, number], other: readonly [number, number
   return one[1] <= other[0] || other[1] <= one[0];
 }
 
-/* Words stand on the span where it is long enough, else after it, else before it; on a drawing too narrow for either
-   they are left to the line below the drawing. */
+/* Words stand on a part of the span that is long enough, so that they hide nothing of where another begins, else after
+   the span, else before it; on a drawing too narrow for either they are left to the line below the drawing. */
 function roomFor(
-  { label, state }: TimeLineItem,
+  item: TimeLineItem,
   { from, to }: { from: number; to: number },
-  widthPx: number,
+  { axis, widthPx }: TimeLineGround,
 ) {
+  const { label, state } = item;
   const text = [label, state].filter((part) => part !== "").join(", ");
   const words = text.length * LETTER_PX;
   const share = (px: number) => px / widthPx;
   const [first, last] = [from - share(CAP_PX), to + share(CAP_PX)];
-  const placed = (side: PlacedWords["side"], taken: readonly [number, number]) => ({
-    words: { text, side, widthPx: words },
+  const placed = (side: PlacedWords["side"], at: number, taken: readonly [number, number]) => ({
+    words: { text, side, at, widthPx: words },
     taken,
   });
-  if ((to - from) * widthPx >= words + 2 * GAP_PX) return placed("on", [first, last + share(GAP_PX)]);
+  const on = longestPart(item, { from, to }, axis);
+  if ((on.to - on.from) * widthPx >= words + 2 * GAP_PX + CAP_PX)
+    return placed("on", on.from, [first, last + share(GAP_PX)]);
   const after = last + share(words + GAP_PX);
-  if (after <= 1) return placed("after", [first, after + share(GAP_PX)]);
+  if (after <= 1) return placed("after", to, [first, after + share(GAP_PX)]);
   const before = first - share(words + GAP_PX);
-  if (before >= 0) return placed("before", [before - share(GAP_PX), last]);
+  if (before >= 0) return placed("before", from, [before - share(GAP_PX), last]);
   return { words: null, taken: [first, last + share(GAP_PX)] as const };
+}
+
+/**
+ * The longest stretch in sight of a span on which words can be read, that is not hatched; of a span in one part all of
+ * it.
+ */
+function longestPart(
+  { parts }: TimeLineItem,
+  whole: { from: number; to: number },
+  axis: TimeLineGround["axis"],
+): { from: number; to: number } {
+  const inSight = ({ from, to }: { from: number; to: number }) => ({
+    from: Math.max(0, from),
+    to: Math.min(1, to),
+  });
+  if (parts === undefined) return inSight(whole);
+  const stretches = parts
+    .filter(({ look }) => look !== "hatched")
+    .map(({ fromDay, toDay }) => ({
+      from: placeOn(axis, fromDay),
+      to: toDay === null ? whole.to : placeOn(axis, toDay),
+    }))
+    .map(inSight);
+  const length = ({ from, to }: { from: number; to: number }) => to - from;
+  return stretches.reduce((most, each) => (length(each) > length(most) ? each : most), {
+    from: whole.from,
+    to: whole.from,
+  });
 }

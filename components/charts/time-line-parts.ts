@@ -58,6 +58,8 @@ export interface TimeLineRow {
 export interface PlacedWords {
   text: string;
   side: "on" | "after" | "before";
+  /** The share of the axis that they begin at, or before it end at. */
+  at: number;
   /** At most so wide. */
   widthPx: number;
 }

@@ -10,7 +10,7 @@ import { receivedAtMs, writeRound } from "./round-rows";
 import type { SessionTale } from "./session-rows";
 import { workOnSession } from "./session-work";
 import type { Story } from "./story";
-import { findSomethingToDraw, shift } from "./themes";
+import { findSomethingToDraw, shift, type Theme } from "./themes";
 import { keepRemark } from "./world";
 
 const ADDENDA = [
@@ -21,6 +21,10 @@ const ADDENDA = [
 
 /** By how much a level moves of itself from round to round, over years at most. */
 const COMES_AND_GOES = 0.1;
+
+/** How often what had held slips between two rounds. */
+const SLIPS = 0.08;
+const SLIPS_OVER_YEARS = 0.025;
 
 interface Step {
   atMs: number;
@@ -117,10 +121,14 @@ function settle(
   const sending = { athlete, roundId, kind: "check", clips, openedAtMs, sentAtMs: settledAtMs } as const;
   writeCheck(world, sending, themes, random);
   story.settled = { roundId, atMs: settledAtMs };
-  for (const theme of themes) {
-    const holds = theme.correction?.standing.state === "held";
-    if (holds && random.chance(0.08)) shift(theme, -1.8);
-    else if (isForYears(athlete)) shift(theme, random.between(-COMES_AND_GOES, COMES_AND_GOES));
-    else shift(theme, random.between(-0.08, story.improves ? 0.18 : 0.06));
-  }
+  for (const theme of themes) moveOn(theme, story);
+}
+
+/** What becomes of itself of one thing until the next round. */
+function moveOn(theme: Theme, { athlete, improves, random }: Story): void {
+  const holds = theme.correction?.standing.state === "held";
+  const forYears = isForYears(athlete);
+  const slips = holds && random.chance(forYears ? SLIPS_OVER_YEARS : SLIPS);
+  const [least, most] = forYears ? [-COMES_AND_GOES, COMES_AND_GOES] : [-0.08, improves ? 0.18 : 0.06];
+  shift(theme, slips ? -1.8 : random.between(least, most));
 }
