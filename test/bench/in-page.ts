@@ -67,3 +67,21 @@ export async function bareSeekMs(figure: Element, timeS: number): Promise<number
   await new Promise((next) => requestAnimationFrame(next));
   return performance.now() - startMs;
 }
+
+/** How long it takes from a click on a link until the time line of the page it leads to answers a key, in milliseconds. */
+export async function interactiveMs(link: Element): Promise<number> {
+  const redraw = () => new Promise((next) => requestAnimationFrame(next));
+  const readOut = () => document.querySelector("[role=application] ~ [aria-live]")?.textContent ?? "";
+  const startMs = performance.now();
+  (link as HTMLElement).click();
+  let unread: string | null = null;
+  while (performance.now() - startMs < 20_000) {
+    const line = document.querySelector<HTMLElement>("[role=application]");
+    unread ??= line ? readOut() : null;
+    if (line && readOut() !== unread) return performance.now() - startMs;
+    line?.focus();
+    line?.dispatchEvent(new KeyboardEvent("keydown", { key: "End", bubbles: true, cancelable: true }));
+    await redraw();
+  }
+  throw new Error("The time line did not answer.");
+}

@@ -10,6 +10,7 @@ import { measurePlayer } from "./player";
 import { measureArms, measureClaims, measureCommits } from "./records";
 import { measureReview } from "./review";
 import { measureSeason } from "./season";
+import { measureSeasonPage } from "./season-page";
 import { measureServing } from "./serving";
 
 const isForPrograms = process.argv.includes("--json");
@@ -23,6 +24,7 @@ try {
     await measureServing(folder),
     ...(await measureBoard(folder)),
     await measureSeason(),
+    await measureSeasonPage(folder),
     ...(await measurePlayer(folder)),
     ...review.figures,
     await measureHolding(folder),
