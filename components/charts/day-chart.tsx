@@ -10,9 +10,9 @@ import {
   XAxis,
   YAxis,
 } from "recharts";
-import { daysBetween } from "@/server/domain/time/calendar-day";
 import { TICK } from "./axis-look";
-import { daysOn, monthTicks, type TimeAxis } from "./time-axis";
+import { daysOn, type TimeAxis } from "./time-axis";
+import { useDayAxis } from "./use-day-axis";
 
 /** One day of a {@link DayChart}. */
 export interface ChartDay {
@@ -49,19 +49,18 @@ export interface DayChartProps {
   onOpen: (at: number) => void;
 }
 
+const MARGIN = { top: 22, right: 16, bottom: 0, left: 0 };
+
 /** Values by days on a time axis, each with its reach; keys and words are the caller's. */
 export function DayChart(props: DayChartProps) {
   const { days, spans, bands, axis, least, greatest, steps, active, onActive, onOpen } = props;
-  const months = new Map(monthTicks(axis).map(({ day, label }) => [daysBetween(axis.startDay, day), label]));
+  const scalePx = steps ? 64 : 44;
+  const { onResize, days: dayAxis } = useDayAxis(axis, scalePx + MARGIN.right);
   const length = daysOn(axis);
   const hasReach = days.some(({ reach }) => reach > 0);
   return (
-    <ResponsiveContainer width="100%" height="100%">
-      <LineChart
-        data={[...days]}
-        margin={{ top: 22, right: 16, bottom: 0, left: 0 }}
-        accessibilityLayer={false}
-      >
+    <ResponsiveContainer width="100%" height="100%" onResize={onResize}>
+      <LineChart data={[...days]} margin={MARGIN} accessibilityLayer={false}>
         {spans.map(({ id, from, to }) => (
           <ReferenceArea key={id} x1={from} x2={to ?? length} fill="var(--dusk)" fillOpacity={0.1} />
         ))}
@@ -76,25 +75,14 @@ export function DayChart(props: DayChartProps) {
           />
         ))}
         <CartesianGrid vertical={false} syncWithTicks stroke="var(--line)" />
-        <XAxis
-          dataKey="offset"
-          type="number"
-          domain={[0, length]}
-          ticks={[...months.keys()]}
-          tickFormatter={(offset: number) => months.get(offset) ?? ""}
-          tick={TICK}
-          tickMargin={6}
-          minTickGap={12}
-          interval="preserveStart"
-          stroke="var(--field)"
-        />
+        <XAxis {...dayAxis} />
         <YAxis
           type="number"
           domain={[least, greatest]}
           {...(steps ? { ticks: steps.map((_, step) => step) } : {})}
           tickFormatter={(value: number) => (steps ? (steps[value] ?? "") : String(value))}
           tick={TICK}
-          width={steps ? 64 : 44}
+          width={scalePx}
           padding={{ top: 6, bottom: 10 }}
           axisLine={false}
           tickLine={false}

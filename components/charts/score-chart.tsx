@@ -2,13 +2,13 @@
 
 import type { ReactNode } from "react";
 import { CartesianGrid, Line, LineChart, ResponsiveContainer, Tooltip, XAxis, YAxis } from "recharts";
-import { daysBetween } from "@/server/domain/time/calendar-day";
 import { dayInWords } from "@/server/domain/time/words";
 import { TICK } from "./axis-look";
 import styles from "./chart.module.css";
 import { FigureTable } from "./figure-table";
 import { type ScoreRow, type ScoreSeries, scoreRows } from "./score-rows";
-import { daysOn, monthTicks, type TimeAxis } from "./time-axis";
+import type { TimeAxis } from "./time-axis";
+import { useDayAxis } from "./use-day-axis";
 
 /** What a {@link ScoreChart} takes. */
 export interface ScoreChartProps {
@@ -37,28 +37,22 @@ const style = (index: number) => ({
   fill: FILLS[index % FILLS.length] ?? "var(--ink)",
 });
 
+const MARGIN = { top: 10, right: 16, bottom: 0, left: 0 };
+
+/** The room of the scale's words. */
+const SCALE_PX = 64;
+
 /** Judgements in steps over time: a point where one was made, a stair between them, the steps in words. */
 export function ScoreChart({ title, series, axis, words, table }: ScoreChartProps) {
-  const months = monthTicks(axis);
-  const labels = new Map(months.map((tick) => [daysBetween(axis.startDay, tick.day), tick.label]));
+  const { onResize, days } = useDayAxis(axis, SCALE_PX + MARGIN.right);
   return (
     <figure className={styles.figure} aria-label={title}>
       <figcaption className={styles.title}>{title}</figcaption>
       <div className={styles.chart}>
-        <ResponsiveContainer width="100%" height="100%">
-          <LineChart data={scoreRows(series, axis)} margin={{ top: 10, right: 16, bottom: 0, left: 0 }}>
+        <ResponsiveContainer width="100%" height="100%" onResize={onResize}>
+          <LineChart data={scoreRows(series, axis)} margin={MARGIN}>
             <CartesianGrid vertical={false} syncWithTicks stroke="var(--line)" />
-            <XAxis
-              dataKey="offset"
-              type="number"
-              domain={[0, daysOn(axis)]}
-              ticks={[...labels.keys()]}
-              tickFormatter={(offset: number) => labels.get(offset) ?? ""}
-              tick={TICK}
-              tickMargin={6}
-              stroke="var(--field)"
-              allowDuplicatedCategory={false}
-            />
+            <XAxis {...days} allowDuplicatedCategory={false} />
             <YAxis
               type="number"
               domain={[0, words.length - 1]}
@@ -66,7 +60,7 @@ export function ScoreChart({ title, series, axis, words, table }: ScoreChartProp
               tickFormatter={(step: number) => words[step] ?? ""}
               tick={TICK}
               padding={{ top: 6, bottom: 14 }}
-              width={64}
+              width={SCALE_PX}
               axisLine={false}
               tickLine={false}
             />

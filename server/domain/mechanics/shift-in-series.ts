@@ -60,8 +60,32 @@ export function shiftInSeries(
     .filter((signal) => isFirstOfRun(signal, signals))
     .flatMap((signal) => shiftOf(kind, days, signal, centre));
   const base = `The middle of ${baseDays} days is ${levelInWords(kind, centre)}, ${limitsInWords(kind, limits)}.`;
-  const words = [base, ...(shifts.length === 0 ? [NO_SHIFT] : shifts.map((shift) => shift.words))].join(" ");
+  const words = [base, ...(shifts.length === 0 ? [NO_SHIFT] : inFewWords(shifts))].join(" ");
   return { kind: "chart", baseDays, centre, ...limits, shifts, words };
+}
+
+/** Shifts of one sort are told one by one up to so many; more of them together. */
+const MOST_TOLD = 3;
+
+/** The words of all shifts, the sort that came first before the others. */
+function inFewWords(shifts: readonly Shift[]): string[] {
+  const sorts = new Map<string, Shift[]>();
+  for (const shift of shifts) {
+    const sort = `${shift.rule} ${shift.side}`;
+    sorts.set(sort, [...(sorts.get(sort) ?? []), shift]);
+  }
+  return [...sorts.values()].flatMap((alike) =>
+    alike.length <= MOST_TOLD ? alike.map(({ words }) => words) : [together(alike)],
+  );
+}
+
+function together(alike: readonly Shift[]): string {
+  const [first, last] = [alike[0], alike.at(-1)];
+  if (!first || !last) return "";
+  const between = [first, last].map(({ day }) => dayInWords(day, { withYear: true })).join(" and ");
+  return first.rule === "run_of_eight"
+    ? `${alike.length} times ${RUN_LENGTH} days in a row lie ${first.side} the middle, the eighth of them between ${between}.`
+    : `${alike.length} days lie ${first.side} the limits, between ${between}.`;
 }
 
 const NO_SHIFT = `No shift is seen: no day beyond limits, no ${RUN_LENGTH} days in a row on one side.`;

@@ -128,6 +128,17 @@ describe("a shift in a series", () => {
     expect(shiftOf([])).toMatchObject({ kind: "too_few", baseDays: 0 });
   });
 
+  it("tells many of one sort together, and a few one by one", () => {
+    const { shifts, words } = shiftOf(base, [50, 50, 50, 50, 50, 50, 50, 50, 30]);
+    const above = shifts.filter(({ rule, side }) => rule === "beyond_limits" && side === "above");
+    expect(above.length).toBe(8);
+    expect(words).toContain("8 days lie above the limits, between Mon 8 Jun 2026 and Mon 27 Jul 2026.");
+    expect(words.match(/above the limits/g)).toHaveLength(1);
+    expect(words).toContain("30° lies below the limits.");
+    expect(words).toContain("8 days in a row lie above the middle, 41°.");
+    expect(shiftOf(base, [50, 50, 50]).words.match(/50° lies above the limits/g)).toHaveLength(3);
+  });
+
   it("has words and no NaN whatever was seen", () => {
     const values = fc.array(fc.integer({ min: -30, max: 30 }), { maxLength: 14 });
     fc.assert(
