@@ -1,7 +1,7 @@
 "use client";
 import { SelectField } from "@/components/ui/select-field";
-import { DELIVERY_EVENTS, EVENT_WORDS } from "@/server/domain/mechanics/delivery";
 import type { MarkedFrames } from "./event-strip";
+import { loopEnds } from "./loop-ends";
 import styles from "./player-controls.module.css";
 import type { LoopSpan } from "./stage/loop-span";
 import type { ClipPlayer } from "./use-clip-player";
@@ -15,17 +15,9 @@ export interface LoopChoiceProps {
 
 /** Between which two moments the clip is played over and over. */
 export function LoopChoice({ player, marks, loop }: LoopChoiceProps) {
-  const last = player.clip.frameTimesMs.length - 1;
-  const moments = [
-    { frame: 0, label: "Start of the clip" },
-    ...DELIVERY_EVENTS.flatMap((event) => {
-      const frame = marks[event];
-      return frame === undefined ? [] : [{ frame, label: EVENT_WORDS[event] }];
-    }),
-    { frame: last, label: "End of the clip" },
-  ];
+  const ends = loopEnds(marks, player.clip.frameTimesMs.length - 1);
   const options = (isFit: (frame: number) => boolean) =>
-    moments.filter(({ frame }) => isFit(frame)).map(({ frame, label }) => ({ value: String(frame), label }));
+    ends.filter(({ frame }) => isFit(frame)).map(({ frame, label }) => ({ value: String(frame), label }));
   return (
     <div className={styles.loop}>
       <SelectField
