@@ -146,7 +146,10 @@ describe("a shift in a series", () => {
         const found = shiftOf(before, after);
         expectFinite(found);
         expect(found.words).not.toMatch(/NaN|null|Infinity|undefined/);
-        expect(found.shifts.every((shift) => found.words.includes(shift.words))).toBe(true);
+        for (const one of found.shifts) {
+          const alike = found.shifts.filter(({ rule, side }) => rule === one.rule && side === one.side);
+          expect(found.words).toContain(alike.length > 3 ? `${alike.length} ` : one.words);
+        }
       }),
     );
   });
