@@ -38,18 +38,16 @@ function List({ changes, links }: { changes: readonly Changed[]; links: SeasonLi
   return (
     <ul className={styles.list}>
       {changes.map((change) => (
-        <li key={change.id}>
-          <span>
-            <Link href={links.evidence(change)}>{change.checkpointName}</Link>
-            <span className={styles.quiet}>
-              {seenInWords(change)}. {change.figures.join(" ")}
-            </span>
-          </span>
+        <li key={change.id} className={styles.change}>
+          <Link href={links.evidence(change)}>{change.checkpointName}</Link>
           <span className={styles.outcome}>
             <svg viewBox="0 0 14 14" aria-hidden="true">
               <path d={SHAPES[change.outcome]} />
             </svg>
             {change.words}
+          </span>
+          <span className={styles.quiet}>
+            {seenInWords(change)}. {change.figures.join(" ")}
           </span>
         </li>
       ))}
