@@ -32,8 +32,8 @@ export interface DemoAcademy {
 }
 
 /**
- * The demo academy as it stands on a day, with nine months behind it, of one athlete three seasons. Everything is invented; the same input gives the
- * same rows, to the last id.
+ * The demo academy as it stands on a day, with nine months behind it, of one athlete three seasons. Everything is
+ * invented; the same input gives the same rows, to the last id.
  * @throws RangeError when the instant is not on the day by the sites' clock
  */
 export function buildAcademy(input: AcademyInput): DemoAcademy {

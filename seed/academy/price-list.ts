@@ -18,7 +18,10 @@ const PRICES: Record<ChargeKind, readonly [beforeCents: number, sinceCents: numb
 /** Months before this one in which prices changed. */
 const CHANGED_MONTHS_AGO = 4;
 
-/** The rates since the academy is there, with one change of price within the season; a kind whose price stayed has one rate. */
+/**
+ * The rates since the academy is there, with one change of price within the season; a kind whose price stayed has one
+ * rate.
+ */
 export function buildPriceList(world: World): void {
   const effectiveFrom = dayFromToday(world, -FOUNDED_DAYS);
   const changedOn = addMonths(`${world.today.slice(0, 7)}-01`, -CHANGED_MONTHS_AGO);

@@ -116,12 +116,7 @@ function planOne(world: World, athlete: Athlete, { view, day, last }: Frame, ran
     random.int(0, 1),
   );
   const check = planCheck(world, athlete, { settledOn, afterMs: reply.sentInAtMs }, random);
-  const plan: RoundPlan = {
-    ...withReview,
-    outcome: "settled",
-    reply: [reply],
-    check,
-  };
+  const plan: RoundPlan = { ...withReview, outcome: "settled", reply: [reply], check };
   return { plan, endedOn: settledOn };
 }
 

@@ -47,7 +47,7 @@ const THEMES_DRAWN = 3;
 const THEMES_BESIDE = 4;
 const THEMES_BESIDE_FOR_YEARS = 6;
 
-/** Of what is looked at for years, every so manieth does not take. */
+/** Of what is looked at for years, one in so many does not take. */
 const STUBBORN_EVERY = 4;
 
 /** What practice does to what is stubborn, as a share of what it does to all else. */

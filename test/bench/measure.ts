@@ -42,19 +42,24 @@ export async function slowest(
   calls: number,
   work: (call: number) => unknown | Promise<unknown>,
 ): Promise<Figure> {
-  await percentile95(calls, work);
+  await slowestOf(calls, work);
   const runs: number[] = [];
-  for (let run = 0; run < CALM_RUNS; run += 1) runs.push(await percentile95(calls, work));
+  for (let run = 0; run < CALM_RUNS; run += 1) runs.push(await slowestOf(calls, work));
   const value = Math.round(Math.min(...runs) * 100) / 100;
   return { name: `${name}, 95th percentile`, value, unit: "ms", target, ok: value <= target };
 }
 
 const CALM_RUNS = 4;
 
-async function percentile95(calls: number, work: (call: number) => unknown | Promise<unknown>) {
+async function slowestOf(calls: number, work: (call: number) => unknown | Promise<unknown>) {
   const times: number[] = [];
   for (let call = 0; call < calls; call += 1) times.push(await timed(() => work(call)));
-  return times.sort((a, b) => a - b)[Math.ceil(calls * 0.95) - 1] ?? Number.NaN;
+  return percentile95(times);
+}
+
+/** The value that 95 of 100 do not exceed. */
+export function percentile95(values: readonly number[]): number {
+  return [...values].sort((a, b) => a - b)[Math.ceil(values.length * 0.95) - 1] ?? Number.NaN;
 }
 
 async function timed(work: Work): Promise<number> {
@@ -63,6 +68,7 @@ async function timed(work: Work): Promise<number> {
   return performance.now() - startMs;
 }
 
-function median(values: number[]): number {
+/** The middle value; of an even number of them the upper of the two. */
+export function median(values: readonly number[]): number {
   return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
 }

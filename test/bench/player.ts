@@ -1,13 +1,12 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { type Browser, chromium, type Locator, type Page } from "@playwright/test";
+import type { Browser, Locator, Page } from "@playwright/test";
 import { frameArtist } from "@/seed/clips/clip-frames";
 import { clipParameters } from "@/seed/clips/clip-parameters";
 import { drawClip } from "@/seed/clips/draw-clip";
 import { encodeClip } from "@/seed/clips/encode-clip";
 import { truthOf } from "@/seed/clips/truth";
 import { seededRandom } from "@/seed/seeded-random";
-import { buildIfNeeded } from "../../server/start/prepare.mjs";
 import {
   CLIPS_ADDRESS,
   CLIPS_COACH,
@@ -19,9 +18,9 @@ import {
 import { evenTimesMs, numberedMp4 } from "../clips/numbered-clip";
 import { shownPicture } from "../clips/shown-picture";
 import { WHO } from "../helpers/who";
-import { findChromium } from "../run/chromium.mjs";
+import { inBrowser, NAMED_IN_PAGE } from "./bench-browser";
 import { bareSeekMs, ownSeekMs, redrawsUntilNext } from "./in-page";
-import type { Figure } from "./measure";
+import { type Figure, median, percentile95 } from "./measure";
 
 /** Steps to a neighbour, there and back, and seeks to anywhere. */
 const STEPS = 120;
@@ -38,24 +37,13 @@ const LONG = { frames: 5390, fps: 30, paddingBytes: 37_200 };
 
 /** The review room's player in a real browser, on the built academy. */
 export async function measurePlayer(folder: string): Promise<Figure[]> {
-  const executablePath = await findChromium();
-  await buildIfNeeded();
-  const academy = await startClipsAcademy();
-  const browser = await chromium.launch({
-    args: ["--no-sandbox"],
-    ...(executablePath ? { executablePath } : {}),
-  });
-  try {
-    return [
-      await measureSteps(browser),
-      await measurePhoneSeeks(browser),
-      await measureLightSeeks(browser, folder),
-      await measureOpening(browser),
-    ];
-  } finally {
-    await browser.close();
-    await academy.stop();
-  }
+  const start = async () => (await startClipsAcademy()).stop;
+  return inBrowser(start, async (browser) => [
+    await measureSteps(browser),
+    await measurePhoneSeeks(browser),
+    await measureLightSeeks(browser, folder),
+    await measureOpening(browser),
+  ]);
 }
 
 /** A page of the coach's with one film in its room. */
@@ -66,8 +54,7 @@ async function openRoom(browser: Browser, file: Uint8Array, before?: (page: Page
   const context = await browser.newContext({ storageState: await coach.storageState() });
   await coach.dispose();
   const page = await context.newPage();
-  /* What the loader wraps named functions in is not there in a page. */
-  await page.addInitScript("globalThis.__name = (named) => named");
+  await page.addInitScript(NAMED_IN_PAGE);
   await before?.(page);
   await page.goto(`${CLIPS_ADDRESS}/reviews/${roundId}`);
   const figure = page.getByRole("figure", { name: /clip$/ });
@@ -89,7 +76,7 @@ async function measureSteps(browser: Browser): Promise<Figure> {
     redraws.push(await figure.evaluate(redrawsUntilNext, key));
   }
   await page.context().close();
-  const value = redraws.sort((a, b) => a - b)[Math.ceil(STEPS * 0.95) - 1] ?? Number.NaN;
+  const value = percentile95(redraws);
   return {
     name: "A step to a neighbouring frame that is held ready, 1280 by 960: redraws until it is painted, 95th percentile",
     ...{ value, unit: "redraws", target: 1, ok: value <= 1 },
@@ -175,8 +162,4 @@ async function goTo(figure: Locator, frame: number) {
   await slider.blur();
   const { read } = await shownPicture(figure, frame);
   if (read?.frame !== frame) throw new Error(`Frame ${frame} was not shown.`);
-}
-
-function median(values: readonly number[]): number {
-  return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
 }

@@ -1,9 +1,8 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { type Browser, chromium } from "@playwright/test";
+import type { Browser } from "@playwright/test";
 import { clipParameters } from "@/seed/clips/clip-parameters";
 import { drawClip } from "@/seed/clips/draw-clip";
-import { buildIfNeeded } from "../../server/start/prepare.mjs";
 import {
   CLIPS_ADDRESS,
   CLIPS_COACH,
@@ -14,7 +13,7 @@ import {
 } from "../clips/clips-academy";
 import { type SixFindings, writeSixFindings } from "../e2e/six-findings";
 import { WHO } from "../helpers/who";
-import { findChromium } from "../run/chromium.mjs";
+import { inBrowser } from "./bench-browser";
 import { type Act, costByPart, costOf, OPERATOR_S, type Operator, typedByHand } from "./keystroke-level";
 import type { Figure } from "./measure";
 
@@ -23,35 +22,24 @@ const MOST_S = 90;
 
 /** What a review of six findings costs the hands, and what typing the same words into a message would. */
 export async function measureReview(folder: string): Promise<{ figures: Figure[]; table: string }> {
-  const executablePath = await findChromium();
-  await buildIfNeeded();
-  const academy = await startClipsAcademy();
-  const browser = await chromium.launch({
-    args: ["--no-sandbox"],
-    ...(executablePath ? { executablePath } : {}),
-  });
-  try {
-    const { hands, said } = await writeOne(browser, folder);
-    const bare = typedByHand(said);
-    const value = rounded(costOf(hands.acts).seconds);
-    const share = rounded(value / costOf(bare).seconds);
-    return {
-      figures: [
-        {
-          ...{ name: "a review of six findings by keys, the hands beyond watching", value, unit: "s" },
-          ...{ target: MOST_S, ok: value <= MOST_S },
-        },
-        {
-          ...{ name: "the same against typing its words into a message", value: share, unit: "times" },
-          ...{ target: 1, ok: share <= 1 },
-        },
-      ],
-      table: tableOf(hands.acts, bare),
-    };
-  } finally {
-    await browser.close();
-    await academy.stop();
-  }
+  const start = async () => (await startClipsAcademy()).stop;
+  const { hands, said } = await inBrowser(start, (browser) => writeOne(browser, folder));
+  const bare = typedByHand(said);
+  const value = rounded(costOf(hands.acts).seconds);
+  const share = rounded(value / costOf(bare).seconds);
+  return {
+    figures: [
+      {
+        ...{ name: "a review of six findings by keys, the hands beyond watching", value, unit: "s" },
+        ...{ target: MOST_S, ok: value <= MOST_S },
+      },
+      {
+        ...{ name: "the same against typing its words into a message", value: share, unit: "times" },
+        ...{ target: 1, ok: share <= 1 },
+      },
+    ],
+    table: tableOf(hands.acts, bare),
+  };
 }
 
 async function writeOne(browser: Browser, folder: string): Promise<SixFindings> {

@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { type Browser, chromium, type Page } from "@playwright/test";
+import type { Browser, Page } from "@playwright/test";
 import { drizzle } from "drizzle-orm/better-sqlite3";
 import { applyMigrations } from "@/db/apply-migrations";
 import { Sqlite } from "@/db/driver";
@@ -8,12 +8,11 @@ import { account } from "@/db/schema/people";
 import { buildAcademy } from "@/seed/academy";
 import { hashPassword } from "@/server/auth/password";
 import { insertAcademyRows } from "@/server/data/academy-rows";
-import { buildIfNeeded } from "../../server/start/prepare.mjs";
 import { CLIPS_ADDRESS, CLIPS_PASSWORD, CLIPS_PORT, signedIn } from "../clips/clips-academy";
 import { serve } from "../e2e/start-academy";
-import { findChromium } from "../run/chromium.mjs";
+import { inBrowser, NAMED_IN_PAGE } from "./bench-browser";
 import { interactiveMs } from "./in-page";
-import type { Figure } from "./measure";
+import { type Figure, percentile95 } from "./measure";
 
 /** The day that the clock of a served academy stands on. */
 const TODAY = "2026-11-25";
@@ -24,26 +23,19 @@ const MOST_MS = 1000;
 
 /** How long a coach waits from the click on an athlete of three seasons until the season line answers a key. */
 export async function measureSeasonPage(folder: string): Promise<Figure> {
-  const executablePath = await findChromium();
-  await buildIfNeeded();
   const home = join(folder, "season page");
   const { athleteId, coachEmail } = await writeDemo(home);
-  const stop = await serve(home, CLIPS_PORT);
-  const browser = await chromium.launch({
-    args: ["--no-sandbox"],
-    ...(executablePath ? { executablePath } : {}),
-  });
-  try {
-    const { clicked, bare } = await clickOften(browser, coachEmail, `/athletes/${athleteId}`);
-    const value = Math.round(percentile95(clicked));
-    return {
-      name: `from the click on an athlete of three seasons until the season line answers a key, 95th percentile (the bare answer of the page alone: ${Math.round(percentile95(bare))} ms)`,
-      ...{ value, unit: "ms", target: MOST_MS, ok: value <= MOST_MS },
-    };
-  } finally {
-    await browser.close();
-    await stop();
-  }
+  return inBrowser(
+    () => serve(home, CLIPS_PORT),
+    async (browser) => {
+      const { clicked, bare } = await clickOften(browser, coachEmail, `/athletes/${athleteId}`);
+      const value = Math.round(percentile95(clicked));
+      return {
+        name: `from the click on an athlete of three seasons until the season line answers a key, 95th percentile (the bare answer of the page alone: ${Math.round(percentile95(bare))} ms)`,
+        ...{ value, unit: "ms", target: MOST_MS, ok: value <= MOST_MS },
+      };
+    },
+  );
 }
 
 /** Writes the demo academy, whose clips nobody draws meanwhile. @returns the athlete with the most rounds, and who coaches them */
@@ -75,7 +67,7 @@ async function clickOften(browser: Browser, coachEmail: string, address: string)
   const context = await browser.newContext({ storageState: await coach.storageState() });
   await coach.dispose();
   const page = await context.newPage();
-  await page.addInitScript("globalThis.__name = (named) => named");
+  await page.addInitScript(NAMED_IN_PAGE);
   const [clicked, bare]: [number[], number[]] = [[], []];
   for (let click = 0; click <= CLICKS; click += 1) {
     const times = { clicked: await clickOnce(page, address), bare: await answerMs(page, address) };
@@ -101,8 +93,4 @@ async function answerMs(page: Page, address: string): Promise<number> {
   const answer = await page.request.get(`${CLIPS_ADDRESS}${address}`);
   await answer.body();
   return performance.now() - startMs;
-}
-
-function percentile95(values: readonly number[]): number {
-  return [...values].sort((a, b) => a - b)[Math.ceil(values.length * 0.95) - 1] ?? Number.NaN;
 }

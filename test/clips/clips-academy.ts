@@ -95,8 +95,15 @@ export interface FilmToSend {
   view?: CameraView;
 }
 
-/** Uploads films and sends them as one new round, dry work that costs the arm nothing. @returns the round's id */
-export async function sendRound(athleteId: string, films: readonly FilmToSend[]): Promise<string> {
+/**
+ * Uploads films and sends them as one new round, or as the reply of one, dry work that costs the arm nothing.
+ * @returns the round's id
+ */
+export async function sendRound(
+  athleteId: string,
+  films: readonly FilmToSend[],
+  replyTo: string | null = null,
+): Promise<string> {
   const guardian = await signedIn(CLIPS_GUARDIAN);
   const clips = [];
   for (const { file, view = "open_side" } of films) {
@@ -106,7 +113,7 @@ export async function sendRound(athleteId: string, films: readonly FilmToSend[])
     const said = { pitchType: null, pitchesThrown: 0, alreadyOnLog: false, note: "", filmedOn: FILMED_ON };
     clips.push({ clipId, view, ...said });
   }
-  const { roundId } = await command(guardian, "rounds.send", { athleteId, roundId: null, clips });
+  const { roundId } = await command(guardian, "rounds.send", { athleteId, roundId: replyTo, clips });
   await guardian.dispose();
   return String(roundId);
 }

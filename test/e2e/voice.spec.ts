@@ -10,7 +10,6 @@ import {
   sendRound,
   signedIn,
   startClipsAcademy,
-  upload,
 } from "../clips/clips-academy";
 import { WHO } from "../helpers/who";
 import { expect, expectAccessible, LAPTOP, listen, PHONE, test } from "./academy";
@@ -52,7 +51,7 @@ test.beforeAll(async () => {
   await command(coach, "reviews.saveDraft", { kind: "review", roundId, version: 0, document: written() });
   cookies.coach = (await coach.storageState()).cookies;
   cookies.guardian = (await guardian.storageState()).cookies;
-  for (const context of [coach, guardian]) await context.dispose();
+  await coach.dispose();
 });
 
 test.afterAll(() => academy?.stop());
@@ -206,12 +205,9 @@ const at = (which: "first" | "reply") => frames[which].peak_knee_height ?? 0;
 
 /** The family sends a new clip, and the coach marks its moments and judges both corrections. */
 async function reply() {
-  const [coach, guardian] = [await signedIn(CLIPS_COACH), await signedIn(CLIPS_GUARDIAN)];
-  const { clipId: sent } = await (await upload(guardian, ATHLETE, readFileSync(clipFile("reply")))).json();
-  const said = { pitchType: null, pitchesThrown: 0, alreadyOnLog: false, note: "", filmedOn: "2026-11-25" };
-  await command(guardian, "rounds.send", {
-    ...{ athleteId: ATHLETE, roundId, clips: [{ clipId: sent, view: "open_side", ...said }] },
-  });
+  await sendRound(ATHLETE, [{ file: readFileSync(clipFile("reply")) }], roundId);
+  const sent = await clipOf("reply");
+  const coach = await signedIn(CLIPS_COACH);
   const input = encodeURIComponent(JSON.stringify({ json: { roundId } }));
   const room = (await (await coach.get(`/api/trpc/reviews.room?input=${input}`)).json()).result.data.json;
   const verdicts = room.corrections.map(({ id }: { id: string }) => ({
@@ -221,5 +217,5 @@ async function reply() {
   const document = { ...EMPTY_CHECK_DRAFT, eventMarks, verdicts };
   await command(coach, "reviews.saveDraft", { kind: "check", roundId, version: 0, document });
   await command(coach, "reviews.settle", { roundId, version: 1 });
-  for (const context of [coach, guardian]) await context.dispose();
+  await coach.dispose();
 }

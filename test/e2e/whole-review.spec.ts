@@ -5,11 +5,9 @@ import {
   CLIPS_COACH,
   CLIPS_GUARDIAN,
   type ClipsAcademy,
-  command,
   sendRound,
   signedIn,
   startClipsAcademy,
-  upload,
 } from "../clips/clips-academy";
 import type { Turn } from "../clips/frame-pattern";
 import { flexionOf, worth, writtenOn } from "../clips/measuring-room";
@@ -91,7 +89,7 @@ for (const hands of [KEYS, THUMB]) {
         review(coach, hands, films.first, roundId));
       await test.step("the family goes through its corrections and ticks a day", () =>
         read(guardian, hands, films.first, roundId));
-      await reply(films.reply, roundId);
+      await sendRound(WHO.child.athleteId, [films.reply], roundId);
       await test.step("the coach sees old and new together and judges", () =>
         check(coach, hands, films, roundId));
 
@@ -135,17 +133,6 @@ async function read(page: Page, hands: Hands, filmed: Filmed, roundId: string): 
   const day = page.locator("li:not([inert])").getByRole("button", { name: /^Practised / });
   await hands.press(day);
   await expect(day).toHaveAttribute("aria-pressed", "true");
-}
-
-/** The family sends a new clip into the round. */
-async function reply({ file }: Filmed, roundId: string): Promise<void> {
-  const guardian = await signedIn(CLIPS_GUARDIAN);
-  const { athleteId } = WHO.child;
-  const { clipId } = await (await upload(guardian, athleteId, file)).json();
-  const said = { pitchType: null, pitchesThrown: 0, alreadyOnLog: false, note: "", filmedOn: "2026-11-25" };
-  const clips = [{ clipId, view: "open_side", ...said }];
-  await command(guardian, "rounds.send", { athleteId, roundId, clips });
-  await guardian.dispose();
 }
 
 async function check(
